@@ -5,4 +5,4 @@ namespace Wainwright.Methods;
 /// <param name="Assumes">What must be true for the figure to hold; one short phrase each.</param>
 /// <param name="Caution">What the figure does not prove. Travels with every answer built on it.</param>
 /// <param name="How">How the source was known when the method was written.</param>
-public sealed record Basis(string Source, IReadOnlyList<string> Assumes, string Caution, Known How = Known.NotStated);
+public sealed record Basis(string Source, IReadOnlyList<string> Assumes, string Caution, Provenance How = Provenance.NotStated);

@@ -8,7 +8,7 @@ public static class AlarmSetPoints
         Source: "UL 2034 and EN 50291-1 set points (the gas points of EN 50291-2 are the same, from memory)",
         Assumes: ["a new alarm, tested in its chamber"],
         Caution: "An alarm is the last line, not a licence to run a faulty burner. Check date, button and place.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>One point of a standard.</summary>
     /// <param name="Standard">UL 2034 or EN 50291.</param>

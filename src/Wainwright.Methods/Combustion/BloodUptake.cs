@@ -15,7 +15,7 @@ public static class BloodUptake
         Source: "Coburn, Forster and Kane, J. Clin. Invest. 44 (1965) 1899; constants as in public calculators and Peterson and Stewart",
         Assumes: ["steady concentration and breathing", "an average adult: 5.5 l of blood", "no first-minute lag"],
         Caution: "An estimate with its inputs, no medical statement about a person. At rest it is an upper estimate. Anyone with symptoms: out, fresh air, doctor.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>How a person breathes.</summary>
     /// <param name="VentilationMlPerMin">Alveolar ventilation [ml/min]: 6 000 rest, 18 000 light work, 30 000 heavy.</param>

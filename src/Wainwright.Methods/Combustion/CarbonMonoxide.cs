@@ -9,7 +9,7 @@ public static class CarbonMonoxide
         Source: "Ideal gas at 25 °C and 101.325 kPa; OSHA chemical data sheet CH_225600 gives 35 ppm as 40 mg/m³, 200 as 229",
         Assumes: ["25 °C and sea-level pressure"],
         Caution: "A meter that reads 0 beside a cold heater proves nothing about the next hour: test hot, doors shut, fans on.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     const double MolarMassG = 28.01, MolarVolumeL = 24.465, AirOxygenPercent = 20.9;
 

@@ -12,7 +12,7 @@ public static class CirculationAir
         Source: "Air-heater service practice citing UN Regulation 122: where a suction or delivery duct ends in a grid, its holes add up to at least the duct section",
         Assumes: ["the inlet is in the same closed space as the heater's return side", "no other leak feeds it"],
         Caution: "The ratio does not prove the airflow. The maker's own figure on the unit's papers rules. Starved heaters overheat and trip: never defeat the trip.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Inlet free area over outlet section that the grid rule asks for [-].</summary>
     public const double LeastRatio = 1.0;

@@ -12,7 +12,7 @@ public static class ColebrookFriction
         Source: "C. F. Colebrook, J. Institution of Civil Engineers 11 (1939) 133; laminar: Hagen–Poiseuille",
         Assumes: ["full, steady flow in a straight round bore", "one roughness all along"],
         Caution: "A crushed, ribbed or fluffy duct is rougher than any table.",
-        How: Known.FromMemory);
+        How: Provenance.FromMemory);
 
     /// <summary>Reynolds number below which flow is laminar [-].</summary>
     public const double Laminar = 2300;

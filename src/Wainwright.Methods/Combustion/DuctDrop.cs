@@ -9,7 +9,7 @@ public static class DuctDrop
         Source: "Darcy–Weisbach equation; friction factor after Colebrook; loss coefficients from a published table",
         Assumes: ["one bore all along", "fittings far enough apart not to disturb each other"],
         Caution: "Soft duct crushed to an oval takes far more than its name size.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Air at 20 °C: density [kg/m³].</summary>
     public const double AirKgPerM3 = 1.204;

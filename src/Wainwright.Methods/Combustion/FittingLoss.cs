@@ -8,7 +8,7 @@ public static class FittingLoss
         Source: "engineeringtoolbox.com, minor losses in air ducts fittings, table d_208",
         Assumes: ["turbulent flow", "fittings apart from each other"],
         Caution: "Coefficients of one fitting differ by half between tables.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     /// <summary>90° bend, sharp [-].</summary>
     public const double SharpBend90 = 1.3;

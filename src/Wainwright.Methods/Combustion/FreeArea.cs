@@ -9,7 +9,7 @@ public static class FreeArea
         Source: "Plane geometry; openings in series after the orifice equation with equal discharge coefficients",
         Assumes: ["sharp-edged openings", "clean: no fluff, no paint"],
         Caution: "A drawn opening is not a free one: measure hole and web, and look behind the grille.",
-        How: Known.OwnRule);
+        How: Provenance.OwnRule);
 
     /// <summary>Round opening [mm²].</summary>
     /// <param name="diameterMm">Clear diameter [mm], above 0.</param>

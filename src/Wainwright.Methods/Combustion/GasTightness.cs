@@ -12,7 +12,7 @@ public static class GasTightness
         Source: "EN 1949:2011+A1:2013, tightness test with air at 150 mbar",
         Assumes: ["appliance taps closed, shut-off valves open", "parts above working pressure are tested with leak fluid"],
         Caution: "A test for licensed or registered gas people. Local codes rule. A pass today says nothing of a hose that is past its date.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Largest drop allowed [mbar].</summary>
     public const double MostDropMbar = 10;

@@ -9,7 +9,7 @@ public static class HaalandFriction
         Source: "S. E. Haaland, J. Fluids Engineering 105 (1983) 89",
         Assumes: ["full, steady, turbulent flow in a straight round bore"],
         Caution: "An approximation of Colebrook's form: use that one where it matters.",
-        How: Known.FromMemory);
+        How: Provenance.FromMemory);
 
     /// <exception cref="ArgumentOutOfRangeException">Reynolds is not above 0, or the roughness is not a finite number of 0 or more.</exception>
     public static ColebrookFriction.Result Of(ColebrookFriction.Input flow)

@@ -9,7 +9,7 @@ public static class RectangularDuct
         Source: "ASHRAE Handbook – Fundamentals, duct design chapter: hydraulic and equivalent diameter",
         Assumes: ["flat sides, no swage"],
         Caution: "Dh carries the mean speed of the real section; De carries the flow: do not mix them.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="WidthMm">One side [mm], above 0.</param>
     /// <param name="HeightMm">Other side [mm], above 0.</param>

@@ -11,7 +11,7 @@ public static class RoomBalance
         Source: "Single-zone mass balance, as in indoor-air textbooks and university exercises",
         Assumes: ["the air is mixed at all times", "source and air change are steady"],
         Caution: "Real cabins are layered: the reading at a sleeper's face may be far from the mean.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="VolumeM3">Volume of the space [m³], above 0.</param>
     /// <param name="AirChangesPerH">Air changes [1/h], above 0.</param>

@@ -9,7 +9,7 @@ public static class StackFlow
         Source: "ASHRAE Handbook – Fundamentals (1997), chapter 25, equation 37; heat of air: engineeringtoolbox.com d_702",
         Assumes: ["no wind", "warm column of one temperature", "openings sharp-edged"],
         Caution: "Wind on one side can stop or reverse it: fixed vents are sized by the code of the place, not by this.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     const double G = 9.80665, AirJPerM3K = 1206, KelvinAt0C = 273.15;
 

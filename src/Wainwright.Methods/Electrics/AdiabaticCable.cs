@@ -9,7 +9,7 @@ public static class AdiabaticCable
         Source: "BS 7671 adiabatic equation; k after IEC 60364-5-54 annex A (form from memory)",
         Assumes: ["no heat leaves the copper", "at most 5 s"],
         Caution: "Says the cable survives, not that the joints do.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Core of a 70 °C PVC cable, 70 to 160 °C [A·√s/mm²].</summary>
     public const double CorePvc = 115;

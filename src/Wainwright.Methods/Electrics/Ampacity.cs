@@ -9,7 +9,7 @@ public static class Ampacity
         Source: "33 CFR 183.425, table 5 (boats, below 50 V); bundle factors from a reprint of a US Coast Guard guideline table",
         Assumes: ["insulated, stranded copper", "30 °C air, single conductor, unless the factors say otherwise"],
         Caution: "A boat rule applied to a van: say so. The Coast Guard sets no bundle factor below 50 V; it is applied here because a van's loom is a bundle. Other tables give other figures for the same wire.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     static readonly int[] InsulationC = [60, 75, 80, 90, 105, 125];
 

@@ -12,7 +12,7 @@ public static class ConductorResistance
         Source: "IEC 60228, tables of maximum conductor resistance at 20 °C (three independent copies agree); temperature form from memory",
         Assumes: ["annealed copper to the standard", "size as printed on the sheath"],
         Caution: "Cheap cable may be undersized or copper-clad aluminium: weigh or measure a length when it matters.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>How a conductor is made.</summary>
     public enum Make

@@ -9,7 +9,7 @@ public static class FuseRule
         Source: "33 CFR 183.455; third distance ABYC E-11 as surveyors quote it",
         Assumes: ["below 50 V", "length along the wire, not straight", "ampacity from 33 CFR 183.425 table 5"],
         Caution: "150 % is the upper bound of a boat rule, not a target: good work puts the fuse at or below the ampacity. Starter-motor cables are another matter.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Rating over ampacity allowed at most [-].</summary>
     public const double MostOfAmpacity = 1.5;

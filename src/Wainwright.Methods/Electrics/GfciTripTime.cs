@@ -9,7 +9,7 @@ public static class GfciTripTime
         Source: "UL 943, class A, as quoted in the trade press and a breaker maker's notes",
         Assumes: ["device tested alone, in its stated temperature range"],
         Caution: "Faster is allowed, slower is not. The test button proves the device, not the wiring behind it.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>It must not trip below this current [mA].</summary>
     public const double SilentBelowMilliamp = 4;

@@ -8,7 +8,7 @@ public static class InsulationResistance
         Source: "BS 7671 table 64, as quoted in testing guides",
         Assumes: ["circuit dead and proved dead", "electronics, chargers, inverters and battery management disconnected"],
         Caution: "Readings fall with damp, heat and length: a pass on a dry day is no proof for a wet one. Never test through a charger, inverter or battery management.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Below this an otherwise passing mains reading deserves a second look [MΩ].</summary>
     public const double InvestigateBelowMegohm = 2;

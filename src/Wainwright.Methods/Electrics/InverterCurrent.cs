@@ -9,7 +9,7 @@ public static class InverterCurrent
         Source: "Power balance of a converter; inverter current tables agree",
         Assumes: ["efficiency at that load", "no surge"],
         Caution: "Motors and compressors draw several times more for a moment.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="loadWatt">Mains load [W], 0 or more.</param>
     /// <param name="batteryVolt">Battery voltage under load [V DC], above 0.</param>

@@ -8,7 +8,7 @@ public static class ResidualCurrentLimits
         Source: "IEC 61008/61009 break times; BS 7671 415.1.1 (30 mA, 40 ms at five times); BS 4293 for old devices; as quoted in a testing article and a tester's manual",
         Assumes: ["a tester with sine half-wave start", "downstream loads unplugged"],
         Caution: "Mains work and its certificate belong to a qualified electrician; local codes rule. A device that trips in time still does not make a wet outlet safe.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Largest rating that counts as protection of people [mA].</summary>
     public const double ProtectsPeopleToMilliamp = 30;
@@ -20,20 +20,20 @@ public static class ResidualCurrentLimits
     /// <param name="LeastMs">It must not trip before this time [ms]; null when no such rule.</param>
     /// <param name="MostMs">It must trip by this time [ms]; null when it must not trip at all.</param>
     /// <param name="How">How the figure is known.</param>
-    public sealed record Point(string Standard, string Kind, double TimesRating, double? LeastMs, double? MostMs, Known How);
+    public sealed record Point(string Standard, string Kind, double TimesRating, double? LeastMs, double? MostMs, Provenance How);
 
     /// <summary>Every point.</summary>
     public static readonly IReadOnlyList<Point> All =
     [
-        new("IEC 61008/61009", "general", 0.5, null, null, Known.Quoted),
-        new("IEC 61008/61009", "general", 1, null, 300, Known.Quoted),
-        new("IEC 61008/61009", "general", 2, null, 150, Known.Quoted),
-        new("IEC 61008/61009", "general", 5, null, 40, Known.Quoted),
-        new("IEC 61008/61009", "type S", 0.5, null, null, Known.Quoted),
-        new("IEC 61008/61009", "type S", 1, 130, 500, Known.Quoted),
-        new("IEC 61008/61009", "type S", 2, 60, 200, Known.FromMemory), // the least time comes from memory
-        new("IEC 61008/61009", "type S", 5, 50, 150, Known.Quoted),
-        new("BS 4293", "general", 1, null, 200, Known.Quoted),
+        new("IEC 61008/61009", "general", 0.5, null, null, Provenance.Quoted),
+        new("IEC 61008/61009", "general", 1, null, 300, Provenance.Quoted),
+        new("IEC 61008/61009", "general", 2, null, 150, Provenance.Quoted),
+        new("IEC 61008/61009", "general", 5, null, 40, Provenance.Quoted),
+        new("IEC 61008/61009", "type S", 0.5, null, null, Provenance.Quoted),
+        new("IEC 61008/61009", "type S", 1, 130, 500, Provenance.Quoted),
+        new("IEC 61008/61009", "type S", 2, 60, 200, Provenance.FromMemory), // the least time comes from memory
+        new("IEC 61008/61009", "type S", 5, 50, 150, Provenance.Quoted),
+        new("BS 4293", "general", 1, null, 200, Provenance.Quoted),
     ];
 
     /// <param name="Standard">Product standard on the device's label, as in <see cref="All"/>.</param>

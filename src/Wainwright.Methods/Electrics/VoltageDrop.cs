@@ -9,7 +9,7 @@ public static class VoltageDrop
         Source: "Ohm's law with IEC 60228 resistance; limits 3 % and 10 % as quoted from ABYC E-11 and ISO 10133",
         Assumes: ["joints, switches and fuses lose nothing", "both conductors of one size"],
         Caution: "Real joints lose more than good cable: measure under load. A size must pass the drop and the ampacity.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Limit for feeders, pumps, fans, electronics and anything whose failure affects safety [-].</summary>
     public const double CriticalFraction = 0.03;

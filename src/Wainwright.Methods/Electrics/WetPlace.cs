@@ -13,7 +13,7 @@ public static class WetPlace
         Source: "NEC 551.41(C) for recreational vehicles (from memory); sister article NEC 550.13(B): 6 ft (1.8 m), as quoted",
         Assumes: ["straight distance between the outlet and the nearest edge of the wet fitting", "an ordinary outlet on 120 or 230 V"],
         Caution: "Many codes want residual-current protection on every outlet of a vehicle. Distance is no protection from a leak above. Mains work belongs to a qualified electrician.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Distance within which protection is called for [mm].</summary>
     public const double WithinMm = 1_800;

@@ -12,7 +12,7 @@ public static class WireGauge
         Source: "ASTM B258 gauge progression (from memory; agrees with published wire tables); ABYC E-11 circular-mil formula as a supplier quotes it",
         Assumes: ["copper near 30 °C", "length counted out and back"],
         Caution: "SAE gauges are smaller than AWG of the same number. A size must also carry its fuse: pass ampacity too.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Copper at about 29 °C [Ω·cmil/ft].</summary>
     public const double OhmCmilPerFt = 10.75;

@@ -12,7 +12,7 @@ public static class LearningCurve
         Source: "T. P. Wright, J. Aeronautical Sciences 3 (1936) 122; J. R. Crawford's unit form; values as the R package learningCurve prints them",
         Assumes: ["the same piece, the same hands, no long break"],
         Caution: "For second and third identical pieces, at most some ten. Never for fault finding.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="FirstUnitTime">Time of the first unit, any unit of time, above 0.</param>
     /// <param name="Rate">Learning rate [-]: 0.8 for an 80 % curve; above 0.5, at most 1.</param>

@@ -12,7 +12,7 @@ public static class LiftingEquation
         Source: "NIOSH Publication 94-110, Applications Manual for the Revised NIOSH Lifting Equation (rev. 9/2021)",
         Assumes: ["two hands, standing, room to move", "level dry floor, 19 to 26 °C", "steady load, smooth lift"],
         Caution: "Inside a van most lifts are cramped, one-handed or kneeling: the method does not cover them. Then take the figure as an upper bound and say so.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     const double LoadConstantKg = 23;
 

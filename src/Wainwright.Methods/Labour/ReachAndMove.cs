@@ -12,7 +12,7 @@ public static class ReachAndMove
         Source: "MTM-1 data card, tables I (reach) and II (move), as a public copy prints it",
         Assumes: ["a trained worker at normal pace on a bench"],
         Caution: "Clean bench work: dirt, gloves, kneeling and corroded screws come on top. A lower bound and a shape, not a quote.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Seconds in one time measurement unit.</summary>
     public const double SecondsPerTmu = 0.036;

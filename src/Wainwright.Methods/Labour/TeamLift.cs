@@ -9,7 +9,7 @@ public static class TeamLift
         Source: "UK manual-handling guidance on team lifting, as a safety consultancy answers it: two thirds for two people, half for three",
         Assumes: ["everyone can get a good grip and see", "one gives the word"],
         Caution: "In a van a third person rarely finds a place to stand. Another rule (US, from memory) simply doubles: this is the careful one.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="EachKg">What each person may lift alone [kg], above 0; two or three of them.</param>
     public sealed record Input(IReadOnlyList<double> EachKg);

@@ -12,7 +12,7 @@ public static class ThreePoint
         Source: "PERT three-point convention and triangular distribution, as project-management texts give them",
         Assumes: ["steps of a chain are independent", "one chain: merge bias of parallel chains is left out"],
         Caution: "PERT's spread is a convention, not a measurement: your own records beat it.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="Easy">Least time, any unit.</param>
     /// <param name="Likely">Most likely time, not below the least.</param>

@@ -9,7 +9,7 @@ public static class ToolUse
         Source: "Basic MOST tool-use data card, fasten/loosen, as a training text transcribes it",
         Assumes: ["a trained worker at normal pace", "the fastener turns freely"],
         Caution: "A driver's index goes by thread size alone: for long screws add the tool's running time. Corroded and painted screws are another matter.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Which motion turns the fastener.</summary>
     public enum Motion

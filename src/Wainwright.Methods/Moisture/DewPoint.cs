@@ -9,7 +9,7 @@ public static class DewPoint
         Source: "ISO 13788:2012, annex E, equations E.9 and E.10 (form seen in open implementations; annex number from memory)",
         Assumes: ["the air is mixed: the meter's reading holds at the surface"],
         Caution: "Says where water can form, not how much, nor since when.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="AirC">Air temperature [°C], −30 to 60.</param>
     /// <param name="RelativeHumidityFraction">Relative humidity [0–1], above 0.</param>

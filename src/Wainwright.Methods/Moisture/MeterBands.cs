@@ -8,7 +8,7 @@ public static class MeterBands
         Source: "Two caravan workshops' published damp scales",
         Assumes: ["pin meter on a wood scale", "background reading of the same van known to be dry"],
         Caution: "A wet spot is evidence of a path, not of a source. Foil, screws, salts, cold and meters made for masonry mislead: compare with a dry place in the same van.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     /// <summary>One band of a scale.</summary>
     /// <param name="Scale">1 coarse, 2 finer.</param>

@@ -12,7 +12,7 @@ public static class SaturationPressure
         Source: "ISO 13788:2012, annex E, equations E.7 and E.8 (form seen in two open implementations; annex number from memory)",
         Assumes: ["over water from 0 °C up, over ice below"],
         Caution: "Humidity meters are good to 2 or 3 % of humidity at best: that outweighs the formula.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="AirC">Air temperature [°C], −30 to 60.</param>
     public sealed record Input(double AirC);

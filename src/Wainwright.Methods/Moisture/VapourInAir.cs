@@ -9,7 +9,7 @@ public static class VapourInAir
         Source: "Ideal gas law with 461.5 J/(kg·K) for water vapour; saturation after ISO 13788",
         Assumes: ["inside air is mixed", "nothing soaks up or gives off vapour"],
         Caution: "Soft goods and boards store a night's vapour: steady airing figures are for a steady state.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Water in the air [g/m³].</summary>
     /// <param name="airC">Air temperature [°C].</param>

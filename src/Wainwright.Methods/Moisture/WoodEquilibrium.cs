@@ -12,7 +12,7 @@ public static class WoodEquilibrium
         Source: "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, chapter 4, equation 4-5 and table 4-2 (Celsius coefficients as an open implementation carries them)",
         Assumes: ["a mean of species, between wetting and drying", "solid wood: hot-pressed panels settle lower"],
         Caution: "Published tables part by two points. For plywood take 0.8 to 1.0 of it, and say so.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="AirC">Temperature [°C], −1 to 132.</param>
     /// <param name="RelativeHumidityFraction">Relative humidity [0–1], 0 to 0.95.</param>

@@ -12,7 +12,7 @@ public static class EuProductRisk
         Source: "Commission Decision 2010/15/EU, part IV (replaced by (EU) 2019/417): risk assessment guidelines for consumer products",
         Assumes: ["one injury scenario at a time", "foreseeable life of the product"],
         Caution: "The table's cells come from memory but for one: use it to compare, not to cite. Test how the level moves when a guess moves.",
-        How: Known.FromMemory);
+        How: Provenance.FromMemory);
 
     /// <summary>Risk level, lowest first.</summary>
     public enum Level
@@ -33,7 +33,7 @@ public static class EuProductRisk
     /// <summary>One cell of the table.</summary>
     /// <param name="Risk">Level.</param>
     /// <param name="How">How the cell is known.</param>
-    public readonly record struct Cell(Level Risk, Known How);
+    public readonly record struct Cell(Level Risk, Provenance How);
 
     // probability above this bound; columns severity 1 to 4
     static readonly (double Above, Level[] Levels)[] Rows =
@@ -58,7 +58,7 @@ public static class EuProductRisk
         ArgumentOutOfRangeException.ThrowIfGreaterThan(severity, 4);
         Must.BeWithin(probability, 0, 1);
         var row = Array.FindIndex(Rows, r => probability > r.Above);
-        return new(Rows[row].Levels[severity - 1], severity == 1 && row == 3 ? Known.Quoted : Known.FromMemory);
+        return new(Rows[row].Levels[severity - 1], severity == 1 && row == 3 ? Provenance.Quoted : Provenance.FromMemory);
     }
 
     /// <summary>Probability of a scenario from its steps [0–1].</summary>

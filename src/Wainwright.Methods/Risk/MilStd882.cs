@@ -12,7 +12,7 @@ public static class MilStd882
         Source: "MIL-STD-882E, tables I to III, as public restatements give them",
         Assumes: ["one item over its life", "severity and probability judged apart"],
         Caution: "Ordinal scales hide much: keep the scenario in words beside the level. Eliminated means the hazard is gone: no warning, training or guard gets there.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>How bad.</summary>
     public enum Severity
@@ -74,7 +74,7 @@ public static class MilStd882
     /// <summary>One cell of the matrix.</summary>
     /// <param name="Risk">Level.</param>
     /// <param name="How">How the cell is known.</param>
-    public readonly record struct Cell(Level Risk, Known How);
+    public readonly record struct Cell(Level Risk, Provenance How);
 
     // rows Improbable to Frequent, columns severity 1 to 4
     static readonly Level[][] Rows =
@@ -92,8 +92,8 @@ public static class MilStd882
     {
         if (!Enum.IsDefined(severity)) throw new ArgumentOutOfRangeException(nameof(severity), severity, "severity: must be 1 to 4");
         if (!Enum.IsDefined(probability)) throw new ArgumentOutOfRangeException(nameof(probability), probability, "probability: must be on the scale");
-        if (probability == Probability.Eliminated) return new(Level.Eliminated, Known.Quoted);
+        if (probability == Probability.Eliminated) return new(Level.Eliminated, Provenance.Quoted);
         var fromMemory = probability == Probability.Improbable && severity == Severity.Marginal;
-        return new(Rows[(int)probability - 1][(int)severity - 1], fromMemory ? Known.FromMemory : Known.Quoted);
+        return new(Rows[(int)probability - 1][(int)severity - 1], fromMemory ? Provenance.FromMemory : Provenance.Quoted);
     }
 }

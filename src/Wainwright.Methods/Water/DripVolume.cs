@@ -9,7 +9,7 @@ public static class DripVolume
         Source: "USP 32 <1101> dropper: 20 drops of water weigh 0.9 to 1.1 g; US Geological Survey drip calculator: 4 000 drops per litre of a tap",
         Assumes: ["the drip was as steady as when it was counted"],
         Caution: "Drops from one place differ five-fold in size: give a range, and remember that the drip may have begun before anyone looked.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Drop from a 3 mm dropper tip [ml].</summary>
     public const double FineDropMl = 0.05;

@@ -9,7 +9,7 @@ public static class OrificeFlow
         Source: "Torricelli's law with discharge coefficient 0.60 to 0.62 for a sharp edge, as engineering tables print it",
         Assumes: ["hole small against the vessel", "flow far from laminar: not a hairline crack"],
         Caution: "A crack or a weeping joint is no round hole: take the answer as an order of size.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Discharge coefficient of a sharp edge [-].</summary>
     public const double SharpEdge = 0.61;

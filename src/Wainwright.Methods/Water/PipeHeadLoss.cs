@@ -9,7 +9,7 @@ public static class PipeHeadLoss
         Source: "Hazen–Williams formula, SI form, as published calculators print it",
         Assumes: ["water at 5 to 25 °C", "bore above 50 mm, 1 to 3 m/s, for its stated accuracy"],
         Caution: "For small hose use Darcy–Weisbach.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="BoreMm">Bore [mm], above 0.</param>
     /// <param name="LengthMm">Length [mm], 0 or more.</param>

@@ -12,7 +12,7 @@ public static class AxleMoments
         Source: "Moment balance of a beam on two supports, as set out in truck makers' body-builder manuals",
         Assumes: ["the vehicle stands level", "two axles, or axle groups taken at their middle"],
         Caution: "A computed axle load is no weigh ticket: weigh each axle as loaded before relying on a small margin.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>A load at a place along the vehicle.</summary>
     /// <param name="MassKg">Mass [kg]; negative for something taken out.</param>

@@ -12,7 +12,7 @@ public static class CentreHeightByLifting
         Source: "Axle-lift method, derivations published for road vehicles (scale route and body-builder guideline route agree)",
         Assumes: ["suspension locked", "tanks full or empty, never half", "all wheels of one radius", "the raised end's wheels free to roll"],
         Caution: "A few kilograms on the scale move the height by centimetres: lift at least 600 mm, repeat at several heights, report an interval. Lifting a vehicle is work for a rated lift.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>Least lift that practice asks for [mm].</summary>
     public const double LeastLiftMm = 600;

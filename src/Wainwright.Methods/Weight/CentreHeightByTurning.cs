@@ -12,7 +12,7 @@ public static class CentreHeightByTurning
         Source: "Body-builder guideline of a van maker, section 3.5, determining the height of the centre of gravity",
         Assumes: ["suspension locked", "tanks full or empty, never half", "all wheels of one radius"],
         Caution: "Gives the height above the wheel centres: add the loaded wheel radius. The same scale errors apply as in the other route.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     /// <param name="WheelbaseMm">Wheelbase [mm], above 0.</param>
     /// <param name="FrontLevelKg">Front axle load, level [kg].</param>

@@ -8,7 +8,7 @@ public static class PanelMass
         Source: "Definition of density; sheet suppliers' weight tables agree",
         Assumes: ["the density is that of the sheet in hand", "the sheet is whole: cut-outs are taken off by the caller"],
         Caution: "Densities of one name vary by a tenth and more, and a wet sheet is heavier: weigh a cut-off.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="LengthMm">Length [mm], above 0.</param>
     /// <param name="WidthMm">Width [mm], above 0.</param>

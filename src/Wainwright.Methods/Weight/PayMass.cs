@@ -9,7 +9,7 @@ public static class PayMass
         Source: "Regulation (EU) 1230/2012, annex I part A, point 2.6.4.1.2 (now carried into (EU) 2021/535)",
         Assumes: ["the vehicle is a motor caravan", "overall length, not load length"],
         Caution: "A floor for makers, not a promise that the owners' things weigh less. Not the same sum as EN 1646-2's personal load.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <param name="People">Greatest number of passengers plus the driver, 1 or more.</param>
     /// <param name="OverallLengthMm">Overall length of the vehicle [mm], above 0.</param>

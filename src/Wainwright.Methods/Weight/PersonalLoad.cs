@@ -8,7 +8,7 @@ public static class PersonalLoad
         Source: "EN 1646-2, motor caravans, user payload",
         Assumes: ["75 kg for each passenger besides the driver"],
         Caution: "Editions differ; it is not the pay-mass of the EU mass rules: show both.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     const double PassengerKg = 75, PerSeatKg = 10, PerMetreKg = 10, ReserveKg = 30;
 

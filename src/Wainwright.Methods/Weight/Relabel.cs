@@ -9,7 +9,7 @@ public static class Relabel
         Source: "US Federal Register 72:68442 (final rule on 49 CFR 571.110 and 571.120): 1.5 % of GVWR or 100 lb, whichever is less",
         Assumes: ["mass added after certification and before first sale"],
         Caution: "After first sale the rule does not bind; a rebuild that adds more should print new figures all the same.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     const double Fraction = 0.015, CapLb = 100, KgPerLb = 0.45359237;
 

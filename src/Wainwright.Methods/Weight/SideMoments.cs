@@ -9,7 +9,7 @@ public static class SideMoments
         Source: "Moment balance across one axle, as set out in truck makers' body-builder manuals",
         Assumes: ["the vehicle stands level", "one track width serves both axles"],
         Caution: "Springs and tyres of unequal stiffness shift it: a wheel-by-wheel weighing decides.",
-        How: Known.Quoted);
+        How: Provenance.Quoted);
 
     /// <summary>One truck maker's rule: left and right may differ by this part of the axle load [-].</summary>
     public const double OneMakersLimitFraction = 0.03;

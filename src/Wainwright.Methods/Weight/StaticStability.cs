@@ -9,7 +9,7 @@ public static class StaticStability
         Source: "US National Highway Traffic Safety Administration, rollover resistance rating, static stability factor T/(2h)",
         Assumes: ["rigid suspension and tyres", "nothing on board shifts or sloshes"],
         Caution: "Real vans tip earlier: springs, tyres and loose loads are left out. The agency's stars were fitted to cars and light trucks: compare before and after, quote no stars.",
-        How: Known.Read);
+        How: Provenance.Read);
 
     /// <param name="TrackMm">Track [mm], above 0.</param>
     /// <param name="CentreHeightMm">Height of the centre of gravity above the road [mm], above 0.</param>

@@ -1,7 +1,7 @@
 namespace Wainwright.Methods;
 
 /// <summary>How a published figure came to be known here. A reader may trust the first more than the last.</summary>
-public enum Known
+public enum Provenance
 {
     /// <summary>Nobody has said; treat as from memory.</summary>
     NotStated,
