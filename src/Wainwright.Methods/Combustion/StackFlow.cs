@@ -28,7 +28,7 @@ public static class StackFlow
     /// <exception cref="ArgumentOutOfRangeException">A value is not finite or leaves its range.</exception>
     public static Result Of(Input vents)
     {
-        var rise = Must.BeWithin(vents.InsideC, -50, 1000) - Must.BeWithin(vents.OutsideC, -50, 60);
+        var rise = Must.BeWithin(vents.InsideC, -80, 1000) - Must.BeWithin(vents.OutsideC, -80, 60);
         Must.BePositive(vents.FreeAreaMm2);
         Must.BePositive(vents.HeightMm);
         Must.BeWithin(vents.Discharge, 0.1, 1);
