@@ -1,0 +1,113 @@
+namespace Wainwright.Geometry;
+
+/// <summary>All that a moving thing can reach from where it starts, nearest first, until it is out or nothing is left.</summary>
+internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<QuarterTurn> turns)
+{
+    private const long TurnCost = 2 * 400; // a turn is worth a detour of so many half millimetres in the choice of a path
+
+    private readonly int[][] seen = [.. poses.Select(_ => Array.Empty<int>())];
+    private readonly PriorityQueue<Reached, (long Cost, int Order)> queue = new();
+    private readonly List<int> free = [], blocked = [];
+    private readonly HashSet<(int Pose, int Block)> rim = [];
+    private readonly bool[] isSweep = [.. poses.Select((_, pose) => turns.Any(t => t.Sweep == pose))];
+    private int run, order;
+
+    /// <summary>A block that was reached, at which displacement, from where, and over a face across which axis.</summary>
+    internal sealed record Reached(int Pose, int Block, Cell At, Reached? From, QuarterTurn? By, int? AcrossAxis, long Cost, bool IsOut);
+
+    /// <summary>The blocked blocks that the reached region lies against, after a run that found no way.</summary>
+    public IReadOnlyCollection<(int Pose, int Block)> Rim => rim;
+
+    /// <summary>Runs from the regions given; the last one reached when it is out, nothing when it is stuck.</summary>
+    public Reached? Run(ItemSet gone, IEnumerable<Cells> starts)
+    {
+        run++;
+        order = 0;
+        queue.Clear();
+        rim.Clear();
+        foreach (var pose in poses) pose.Begin(gone);
+        foreach (var start in starts)
+        {
+            var middle = new Cell((start.X0 + start.X1) / 2, (start.Y0 + start.Y1) / 2, (start.Z0 + start.Z1) / 2);
+            Spread(0, start, middle, null, null, null, 0);
+        }
+        while (queue.TryDequeue(out var next, out _))
+        {
+            if (next.IsOut) return next;
+            if (!IsFirstVisit(next)) continue;
+            Leave(next);
+            Slide(next);
+            Turn(next);
+        }
+        return null;
+    }
+
+    private void Slide(Reached from)
+    {
+        if (isSweep[from.Pose]) return;
+        var where = poses[from.Pose].Space.Where(from.Block);
+        for (var face = Heading.MinusX; face <= Heading.PlusZ; face++)
+        {
+            var beyond = where.Beyond(face);
+            if (beyond.Meets(poses[from.Pose].Window)) Spread(from.Pose, beyond, from.At, from, null, face.Axis(), from.Cost);
+        }
+    }
+
+    private void Turn(Reached from)
+    {
+        if (turns.Count == 0) return;
+        var where = poses[from.Pose].Space.Where(from.Block);
+        foreach (var turn in turns)
+        {
+            if (turn.Sweep == from.Pose)
+            {
+                // the sweep holds both poses, so both are free wherever it is; the one it came from is known already
+                var other = from.From!.Pose == turn.From ? turn.To : turn.From;
+                Spread(other, where, from.At, from, turn, null, from.Cost + TurnCost);
+            }
+            else if (turn.From == from.Pose || turn.To == from.Pose) Spread(turn.Sweep, where, from.At, from, null, null, from.Cost);
+        }
+    }
+
+    /// <summary>Puts the free blocks that meet a region into the queue and the blocked ones on the rim.</summary>
+    private void Spread(int pose, Cells region, Cell at, Reached? from, QuarterTurn? by, int? across, long cost)
+    {
+        free.Clear();
+        blocked.Clear();
+        poses[pose].Space.Find(region, free, blocked);
+        foreach (var block in blocked) rim.Add((pose, block));
+        foreach (var block in free)
+        {
+            if (IsSeen(pose, block)) continue;
+            var to = poses[pose].Space.Where(block).Common(region).Nearest(at);
+            var reached = cost + to.DistanceTo(at);
+            queue.Enqueue(new(pose, block, to, from, by, across, reached, false), (reached + poses[pose].DistanceToExit(to), order++));
+        }
+    }
+
+    /// <summary>Where a reached block meets an exit, the exit's cell is offered at its own distance.</summary>
+    private void Leave(Reached at)
+    {
+        if (isSweep[at.Pose]) return;
+        var pose = poses[at.Pose];
+        foreach (var exit in pose.Exits)
+        {
+            var common = pose.Space.Where(at.Block).Common(exit);
+            if (common.IsEmpty) continue;
+            var to = common.Nearest(at.At);
+            var cost = at.Cost + to.DistanceTo(at.At);
+            queue.Enqueue(new(at.Pose, at.Block, to, at, null, null, cost, true), (cost, order++));
+        }
+    }
+
+    private bool IsSeen(int pose, int block) => block < seen[pose].Length && seen[pose][block] == run;
+
+    private bool IsFirstVisit(Reached reached)
+    {
+        if (IsSeen(reached.Pose, reached.Block)) return false;
+        ref var marks = ref seen[reached.Pose];
+        if (reached.Block >= marks.Length) Array.Resize(ref marks, Math.Max(2 * marks.Length, poses[reached.Pose].Space.Count + 64));
+        marks[reached.Block] = run;
+        return true;
+    }
+}

@@ -1,0 +1,102 @@
+namespace Wainwright.Geometry;
+
+/// <summary>What a moving thing may do.</summary>
+public enum Moves
+{
+    /// <summary>Straight slides in any direction, one after another, lying as found.</summary>
+    Slides,
+
+    /// <summary>
+    /// Slides, and quarter turns about each axis wherever a block that holds the whole sweep of its bounds is free. Turned, it
+    /// is taken as its bounding box.
+    /// </summary>
+    SlidesAndQuarterTurns,
+}
+
+/// <summary>One thing among obstacles in a shell: can it come out, by which way, and if not, what holds it.</summary>
+/// <remarks>
+/// Exact for the moves allowed: a way is a way, and <see cref="Stuck"/> is a proof. Slanting moves are covered, since free
+/// room reached by a slanting slide is also reached by straight ones: both stay within the same connected free room.
+/// </remarks>
+public sealed class Mover
+{
+    private readonly Shell shell;
+    private readonly Pose asFound;
+    private readonly IReadOnlyList<Cells> starts;
+    private readonly Exploration slides;
+    private readonly Lazy<Exploration>? turning;
+    private readonly Lazy<(Pose[] Poses, QuarterTurn[] Turns)>? turned;
+
+    /// <param name="moving">Its boxes where it stands.</param>
+    /// <param name="obstacles">Everything removable that could be in its way, itself not among it.</param>
+    /// <param name="shell">What it must leave.</param>
+    /// <param name="fit">How closely it may pass.</param>
+    /// <param name="moves">What it may do.</param>
+    /// <exception cref="ArgumentException">It has no boxes.</exception>
+    public Mover(IReadOnlyList<Box> moving, IReadOnlyList<Obstacle> obstacles, Shell shell, Fit fit, Moves moves)
+        : this(moving, obstacles, shell, fit, moves, asFound: true, [new Cells(0, 0, 0, 0, 0, 0)])
+    {
+    }
+
+    private Mover(
+        IReadOnlyList<Box> moving, IReadOnlyList<Obstacle> obstacles, Shell shell, Fit fit, Moves moves, bool asFound, IReadOnlyList<Cells> starts)
+    {
+        if (moving.Count == 0) throw new ArgumentException("A thing without boxes cannot be moved.", nameof(moving));
+        this.shell = shell;
+        this.starts = starts;
+        var all = (IReadOnlyList<Obstacle>)[new Obstacle(Obstacle.Fixed, shell.Blocks), .. obstacles];
+        this.asFound = new(moving, Forbidden.WithoutHidden(all.SelectMany(o => Forbidden.For(moving, o, fit, asFound))), shell);
+        slides = new([this.asFound], []);
+        if (moves == Moves.Slides) return;
+        turned = new(() => Turning.Of(this.asFound, all, shell, fit));
+        turning = new(() => new(turned.Value.Poses, turned.Value.Turns));
+    }
+
+    /// <summary>A soft thing that is folded small within the room it was found in and carried out so.</summary>
+    /// <param name="folded">Its size folded, at the origin.</param>
+    /// <param name="within">The room in which it can be folded; what of it is free is where it may start.</param>
+    /// <param name="obstacles">Everything removable that could be in its way, itself not among it.</param>
+    /// <param name="shell">What it must leave.</param>
+    public static Mover Folded(Box folded, Box within, IReadOnlyList<Obstacle> obstacles, Shell shell)
+    {
+        var start = new Cells(
+            2 * (within.X0 - folded.X0), 2 * (within.Y0 - folded.Y0), 2 * (within.Z0 - folded.Z0),
+            2 * (within.X1 - folded.X1), 2 * (within.Y1 - folded.Y1), 2 * (within.Z1 - folded.Z1));
+        return new([folded], obstacles, shell, Fit.Exact, Moves.Slides, asFound: false, [start]);
+    }
+
+    /// <summary>Whether it comes out when these are gone.</summary>
+    public Answer Ask(ItemSet gone)
+    {
+        if (slides.Run(gone, starts) is { } out_) return Way(out_, [asFound], gone);
+        if (turning is null) return new Stuck(Wall.Of([asFound], slides.Rim, gone));
+        return turning.Value.Run(gone, starts) is { } turnedOut
+            ? Way(turnedOut, turned!.Value.Poses, gone)
+            : new Stuck(Wall.Of(turned!.Value.Poses, turning.Value.Rim, gone));
+    }
+
+    /// <summary>The same way with corners cut where a shorter one is free; for showing.</summary>
+    public WayOut? ShortWay(ItemSet gone)
+    {
+        if (slides.Run(gone, starts) is { } out_) return Way(out_, [asFound], gone, shortened: true);
+        return turning?.Value.Run(gone, starts) is { } turnedOut ? Way(turnedOut, turned!.Value.Poses, gone, shortened: true) : null;
+    }
+
+    /// <summary>For each of the six headings, what it meets first when pushed straight with these gone; none where it gets out.</summary>
+    public IReadOnlyList<Hindrance> Hindrances(ItemSet gone) =>
+        [.. Enum.GetValues<Heading>().Select(h => Push.Along(h, asFound.Forbidden, gone)).OfType<Hindrance>()];
+
+    /// <summary>Items that overlap it as found by more than the shave: it cannot begin to move until they are gone.</summary>
+    public IEnumerable<int> FoundWithin(ItemSet gone)
+    {
+        var here = new Cells(0, 0, 0, 0, 0, 0);
+        return asFound.Forbidden.Where(f => f.Where.Holds(here) && (f.Item == Obstacle.Fixed || !gone.Has(f.Item))).Select(f => f.Item).Distinct();
+    }
+
+    private WayOut Way(Exploration.Reached end, IReadOnlyList<Pose> poses, ItemSet gone, bool shortened = false)
+    {
+        var trail = Trail.To(end);
+        if (shortened) trail = trail.Shortened(poses, gone);
+        return new(trail.Waypoints(), trail.Through(poses, gone), trail.Leaves(poses, shell));
+    }
+}

@@ -1,0 +1,66 @@
+namespace Wainwright.Geometry;
+
+/// <summary>A way as corner points, each straight along one axis from the one before, or turned on the spot.</summary>
+internal sealed partial record Trail(IReadOnlyList<Trail.Stop> Stops)
+{
+    internal readonly record struct Stop(int Pose, Cell At, QuarterTurn? By);
+
+    public static Trail To(Exploration.Reached end)
+    {
+        var chain = new List<Exploration.Reached>();
+        for (var r = end; r is not null; r = r.From) chain.Add(r);
+        chain.Reverse();
+
+        var stops = new List<Stop> { new(chain[0].Pose, chain[0].At, null) };
+        foreach (var next in chain.Skip(1))
+        {
+            var at = stops[^1].At;
+            // first across within the old block, then over the face: each corner lies in one of the two blocks
+            var last = next.AcrossAxis ?? 2;
+            foreach (var axis in Enumerable.Range(0, 3).Where(a => a != last).Append(last))
+            {
+                var to = at.With(axis, next.At.Along(axis));
+                if (to != at) stops.Add(new(stops[^1].Pose, to, null));
+                at = to;
+            }
+            if (next.Pose != stops[^1].Pose || next.By is not null) stops.Add(new(next.Pose, at, next.By));
+        }
+        return new(stops);
+    }
+
+    /// <summary>What is passed through of the things that are gone.</summary>
+    public ItemSet Through(IReadOnlyList<Pose> poses, ItemSet gone)
+    {
+        var through = new ItemSet(gone.Size);
+        for (var i = 0; i < Stops.Count; i++)
+        {
+            var stop = Stops[i];
+            var swept = i > 0 && Stops[i - 1].Pose == stop.Pose ? Cells.Between(Stops[i - 1].At, stop.At) : Cells.Between(stop.At, stop.At);
+            foreach (var f in poses[stop.Pose].Forbidden)
+                if (f.Item != Obstacle.Fixed && gone.Has(f.Item) && f.Where.Meets(swept)) through.Add(f.Item);
+        }
+        return through;
+    }
+
+    public IReadOnlyList<Waypoint> Waypoints()
+    {
+        var points = new List<Waypoint>();
+        IReadOnlyList<int> turned = [];
+        foreach (var stop in Stops)
+        {
+            if (stop.By is { } turn) turned = [.. turned, turn.About];
+            var point = new Waypoint(stop.At.ToPoint(), turned);
+            if (points.Count >= 2 && IsBetween(points[^2], points[^1], point)) points[^1] = point;
+            else if (points.Count == 0 || points[^1].ShiftMm != point.ShiftMm || !points[^1].TurnedAbout.SequenceEqual(turned)) points.Add(point);
+        }
+        return points;
+    }
+
+    private static bool IsBetween(Waypoint a, Waypoint b, Waypoint c)
+    {
+        if (!a.TurnedAbout.SequenceEqual(b.TurnedAbout) || !b.TurnedAbout.SequenceEqual(c.TurnedAbout)) return false;
+        var (ab, bc) = (b.ShiftMm - a.ShiftMm, c.ShiftMm - b.ShiftMm);
+        var moved = Enumerable.Range(0, 3).Where(axis => ab[axis] != 0 || bc[axis] != 0).ToList();
+        return moved.Count <= 1 && (moved.Count == 0 || ab[moved[0]] * bc[moved[0]] >= 0);
+    }
+}

@@ -1,0 +1,30 @@
+namespace Wainwright.Geometry;
+
+/// <summary>What a reached region lies against, as few things as a greedy choice finds.</summary>
+internal static class Wall
+{
+    /// <remarks>
+    /// Every blocked block on the rim needs one thing that blocks the whole of it and stays. What never moves costs nothing;
+    /// a block with one removable blocker decides itself; the rest go to the thing that serves most of them.
+    /// </remarks>
+    public static ItemSet Of(IReadOnlyList<Pose> poses, IReadOnlyCollection<(int Pose, int Block)> rim, ItemSet gone)
+    {
+        var wall = new ItemSet(gone.Size);
+        var open = new List<int[]>();
+        foreach (var (pose, block) in rim)
+        {
+            var blockers = poses[pose].Space.Blockers(block).Distinct().ToArray();
+            if (blockers.Contains(Obstacle.Fixed)) continue;
+            if (blockers.Length == 1) wall.Add(blockers[0]);
+            else open.Add(blockers);
+        }
+        open.RemoveAll(b => b.Any(wall.Has));
+        while (open.Count > 0)
+        {
+            var best = open.SelectMany(b => b).GroupBy(i => i).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).First().Key;
+            wall.Add(best);
+            open.RemoveAll(b => b.Contains(best));
+        }
+        return wall;
+    }
+}
