@@ -1,0 +1,74 @@
+using Google.OrTools.Sat;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Checks a plan and its proof from the questions alone; shares no code with the search.</summary>
+public static class CertificateCheck
+{
+    /// <summary>All that is wrong with a plan and its proof; nothing when both hold.</summary>
+    /// <param name="puzzle">Items, prices and the question, made afresh.</param>
+    /// <param name="allowed">What may be done at all.</param>
+    /// <param name="plan">The plan.</param>
+    public static IReadOnlyList<string> Faults(Puzzle puzzle, ItemSet allowed, Solved plan)
+    {
+        var faults = new List<string>();
+        faults.AddRange(FaultsOfOrder(puzzle, allowed, plan));
+        if (!Doable(puzzle, allowed).Equals(plan.Proof.Universe)) faults.Add("the proof is about other items than those that can be done");
+        foreach (var cut in plan.Proof.Cuts)
+            if (Doable(puzzle, plan.Proof.Universe.Without(cut.OneOf)).Has(cut.Item))
+                faults.Add($"item {cut.Item} can be done without any of {cut.OneOf}");
+        if (Cheapest(puzzle, plan.Proof) < plan.LowerBound) faults.Add($"a choice cheaper than {plan.LowerBound} obeys all cuts");
+        return faults;
+    }
+
+    private static IEnumerable<string> FaultsOfOrder(Puzzle puzzle, ItemSet allowed, Solved plan)
+    {
+        var done = new ItemSet(puzzle.Count);
+        foreach (var item in plan.Order)
+        {
+            if (!allowed.Has(item)) yield return $"item {item} is not allowed";
+            if (done.Has(item)) yield return $"item {item} is done twice";
+            if (!Can(puzzle, item, done)) yield return $"item {item} cannot be done when it is its turn";
+            done.Add(item);
+        }
+        foreach (var target in plan.Proof.Targets)
+            if (!done.Has(target)) yield return $"target {target} is not done";
+        if (plan.Order.Sum(i => puzzle.Costs[i]) != plan.Cost) yield return "the price is not the sum of its items";
+    }
+
+    private static bool Can(Puzzle puzzle, int item, ItemSet done) => puzzle.Needs[item].IsWithin(done) && puzzle.Ask(item, done) is Free;
+
+    private static ItemSet Doable(Puzzle puzzle, ItemSet allowed)
+    {
+        var done = new ItemSet(puzzle.Count);
+        for (var more = true; more;)
+        {
+            more = false;
+            foreach (var item in allowed.Where(i => !done.Has(i) && Can(puzzle, i, done)).ToList())
+            {
+                done.Add(item);
+                more = true;
+            }
+        }
+        return done;
+    }
+
+    private static long Cheapest(Puzzle puzzle, Certificate proof)
+    {
+        var model = new CpModel();
+        var chosen = puzzle.Costs.Select((_, i) => model.NewBoolVar($"x{i}")).ToArray();
+        for (var i = 0; i < chosen.Length; i++)
+            if (!proof.Universe.Has(i)) model.Add(chosen[i] == 0);
+        foreach (var target in proof.Targets) model.Add(chosen[target] == 1);
+        foreach (var cut in proof.Cuts) model.Add(LinearExpr.Sum(cut.OneOf.Select(q => chosen[q])) >= chosen[cut.Item]);
+        model.Minimize(LinearExpr.WeightedSum(chosen, puzzle.Costs));
+        var solver = new CpSolver { StringParameters = "num_workers:1,linearization_level:2" };
+        return solver.Solve(model) switch
+        {
+            CpSolverStatus.Optimal => (long)Math.Round(solver.ObjectiveValue),
+            CpSolverStatus.Infeasible => long.MaxValue,
+            var status => throw new InvalidOperationException($"The covering problem was not solved ({status})."),
+        };
+    }
+}

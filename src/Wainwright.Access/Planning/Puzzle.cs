@@ -1,0 +1,33 @@
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Items with prices, and the question whether an item can be done when others are done.</summary>
+/// <param name="Costs">Price of each item, whole and not negative; the planner uses tenths of a second.</param>
+/// <param name="Needs">For each item those that must be done before it in every plan.</param>
+/// <param name="Ask">The question, asked only when all needs are done; must be monotone and answer alike when asked alike.</param>
+public sealed record Puzzle(IReadOnlyList<long> Costs, IReadOnlyList<ItemSet> Needs, Func<int, ItemSet, Reply> Ask)
+{
+    /// <summary>How many items there are.</summary>
+    public int Count => Costs.Count;
+
+    /// <summary>A puzzle whose items wait for one complete way out of a list each; an item with an empty way is free at once.</summary>
+    /// <param name="costs">Price of each item.</param>
+    /// <param name="ways">The ways of each item; an item without any can never be done.</param>
+    public static Puzzle OfWays(IReadOnlyList<long> costs, IReadOnlyList<IReadOnlyList<ItemSet>> ways) =>
+        new(costs, [.. costs.Select(_ => new ItemSet(costs.Count))], (item, done) =>
+        {
+            if (ways[item].FirstOrDefault(w => w.IsWithin(done)) is { } way) return new Free(way);
+            // one missing item of every way is a wall
+            return new Held(ItemSet.Of(costs.Count, ways[item].Select(w => w.Without(done).First())));
+        });
+}
+
+/// <summary>How much may be spent on a search. Counts, not time: the same question then gives the same answer everywhere.</summary>
+/// <param name="Questions">Answers that had to be worked out rather than recalled.</param>
+/// <param name="MasterSolves">Covering problems solved.</param>
+public sealed record SearchBudget(int Questions, int MasterSolves)
+{
+    /// <summary>Enough for a van of a hundred parts.</summary>
+    public static SearchBudget Usual { get; } = new(200_000, 400);
+}
