@@ -11,6 +11,19 @@ public sealed class FrictionTests
     public void Swamee_and_Jain_give_the_factor_of_the_readme() =>
         Assert.Equal(0.027, SwameeJainFriction.Of(new(60_000, 0.0023)).Factor, tolerance: 0.0005);
 
+    // Source:    The open "fluids" library for Python, docstring examples at Re 100 000, e/D 0.0001: Colebrook 0.018513866077471648,
+    //            Swamee–Jain 0.018452424431901808, Haaland 0.018265053014793857.
+    // Seen:      in its friction module. Another program solving the same published equations, so the last places must agree.
+    // Tolerance: rounding, 1e-12; the library writes Swamee–Jain with (6.97/Re)^0.9 = 5.73997/Re^0.9 for 5.74, which moves it by 2.1e-8.
+    [Fact]
+    public void The_three_forms_give_the_factors_of_another_library()
+    {
+        ColebrookFriction.Input flow = new(1e5, 1e-4);
+        Assert.Equal(0.018513866077471648, ColebrookFriction.Of(flow).Factor, tolerance: 1e-12);
+        Assert.Equal(0.018452424431901808, SwameeJainFriction.Of(flow).Factor, tolerance: 2.2e-8);
+        Assert.Equal(0.018265053014793857, HaalandFriction.Of(flow).Factor, tolerance: 1e-12);
+    }
+
     // Source:    Pipe-network manual, problem 0.2: water, 300 mm, 6 m, 2 m/s, e 0.12 mm, ν 1e-6: f 0.0169, head 0.0689 m (by Swamee–Jain).
     // Seen:      kypipe.com, chapter 0.
     // Tolerance: Colebrook lies 0.6 % below Swamee–Jain here: 0.0002 of f, 0.0004 m of head.
