@@ -1,0 +1,3 @@
+using Wainwright.Cli;
+
+return await Wain.Run(args, Terminal.Real()).ConfigureAwait(false);

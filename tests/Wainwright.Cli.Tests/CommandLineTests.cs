@@ -1,0 +1,46 @@
+namespace Wainwright.Cli.Tests;
+
+/// <summary>The command line as a whole: help, mistakes in typing, exit codes.</summary>
+public sealed class CommandLineTests
+{
+    public static TheoryData<string> Commands => ["validate", "schema"];
+
+    [Fact]
+    public void Help_names_every_command_and_the_exit_codes()
+    {
+        var ran = Ran.Wain("--help");
+        Assert.Equal(Exit.Done, ran.Exit);
+        Assert.All(Commands, c => Assert.Contains($"\n  {c.Data}", ran.Out, StringComparison.Ordinal));
+        Assert.Contains("0 done · 1 something falls short · 2 bad input · 3 cannot tell · 70 our fault", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Commands))]
+    public void Every_command_teaches_by_examples_that_begin_with_its_name(string command)
+    {
+        var ran = Ran.Wain(command, "--help");
+        Assert.Equal(Exit.Done, ran.Exit);
+        Assert.Contains($"Examples:\n  wain {command}", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_word_that_is_no_command_is_named_and_sends_to_the_help()
+    {
+        var ran = Ran.Wain("valdate");
+        Assert.Equal(Exit.BadInput, ran.Exit);
+        Assert.Contains("'valdate'", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("Try: wain --help", ran.Error, StringComparison.Ordinal);
+        Assert.Empty(ran.Out);
+    }
+
+    [Fact]
+    public void A_missing_argument_and_an_unknown_option_are_bad_input()
+    {
+        Assert.Equal(Exit.BadInput, Ran.Wain("validate").Exit);
+        Assert.Equal(Exit.BadInput, Ran.Wain("validate", "x.json", "--jsno").Exit);
+        Assert.Equal(Exit.BadInput, Ran.Wain().Exit);
+    }
+
+    [Fact]
+    public void A_job_whose_name_begins_with_an_at_sign_is_not_taken_for_a_list_of_arguments() =>
+        Assert.Contains("there is no file @job.json", Ran.Wain("validate", "@job.json").Error, StringComparison.Ordinal);
+}
