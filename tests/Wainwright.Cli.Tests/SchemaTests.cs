@@ -8,15 +8,13 @@ namespace Wainwright.Cli.Tests;
 /// <summary>The published schema: the file in the repository is the model's, and what the program takes it takes.</summary>
 public sealed class SchemaTests
 {
-    static string Top { get; } = Above("Wainwright.slnx");
-
-    static readonly Lazy<JsonSchema> Published = new(() => JsonSchema.FromText(File.ReadAllText(Path.Combine(Top, "docs", "job.schema.json"))));
+    static readonly Lazy<JsonSchema> Published = new(() => JsonSchema.FromText(File.ReadAllText(Path.Combine(Repository.Top, "docs", "job.schema.json"))));
 
     [Fact]
     public void The_file_in_the_repository_is_what_the_command_writes_and_what_the_model_says()
     {
         var written = Ran.Wain("schema").Out;
-        Assert.Equal(File.ReadAllText(Path.Combine(Top, "docs", "job.schema.json")), written);
+        Assert.Equal(File.ReadAllText(Path.Combine(Repository.Top, "docs", "job.schema.json")), written);
         Assert.True(JsonNode.DeepEquals(JobSchema.Document(), JsonNode.Parse(written)));
     }
 
@@ -35,12 +33,5 @@ public sealed class SchemaTests
     {
         using var document = JsonDocument.Parse(text);
         return Published.Value.Evaluate(document.RootElement).IsValid;
-    }
-
-    static string Above(string file)
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, file))) return folder.FullName;
-        throw new InvalidOperationException($"no {file} above {AppContext.BaseDirectory}");
     }
 }
