@@ -58,8 +58,10 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
     public void Names(IEnumerable<PaperBox> taken)
     {
         var full = taken.ToList();
+        var named = new HashSet<PartId>();
         foreach (var d in drawn.Where(d => !d.Overhead && d.Beyond.Count >= 3).Reverse())
         {
+            if (named.Contains(d.Part.Id)) continue;
             var room = PaperBox.Of(sheet.At(d.Beyond));
             var lines = Lettering.Wrap(ShortName(d.Part.Name), LetterMm, room.Width - 2).ToList();
             var (wide, high) = (lines.Max(l => Lettering.WidthMm(l, LetterMm)), lines.Count * LineMm);
@@ -69,6 +71,7 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
                 var box = PaperBox.Around(x, y, wide, high);
                 if (Covered(d, box) || full.Any(box.Meets)) continue;
                 full.Add(box);
+                named.Add(d.Part.Id);
                 foreach (var (line, i) in lines.Select((l, i) => (l, i)))
                     ink.Text(x, box.Y0 + i * LineMm + LetterMm * 0.95, line, LetterMm, Anchor.Middle, halo: d.Face.Count >= 3);
                 break;

@@ -73,8 +73,8 @@ public static class SectionDrawing
         lines.Draw();
         shell.Skin();
         var pins = (PinLines[])[Pins(above, true), Pins(below, false)];
-        if (options.Names) lines.Names(pins.SelectMany(p => p.Taken()));
-        shell.Names();
+        var taken = shell.Names();
+        if (options.Names) lines.Names(taken.Concat(pins.SelectMany(p => p.Taken())));
         foreach (var lane in pins) lane.Draw(ink);
         new TitleStrip(job, view, on, sheet, ink).Draw(bottom + lanesBelow, options.WidthMm);
         foreach (var (line, i) in key.Select((l, i) => (l, i)))

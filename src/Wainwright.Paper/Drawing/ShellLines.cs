@@ -10,6 +10,8 @@ internal sealed class ShellLines(Job job, SectionView view, Projection on, Sheet
 
     private const double WheelRadiusMm = 345, WheelCentreMm = -250; // a sketch; common practice, no source
 
+    private const double LetterMm = 2.3;
+
     private readonly LoadSpace room = job.Vehicle.LoadSpace;
 
     private double Length => room.LengthMm.Value;
@@ -74,37 +76,45 @@ internal sealed class ShellLines(Job job, SectionView view, Projection on, Sheet
                 Box((new(bow.XMm - FaceMm(bow) / 2, 0, Height - 22), new(bow.XMm + FaceMm(bow) / 2, 0, Height)), Pen.Black);
     }
 
-    /// <summary>Names of doors and sides, over everything.</summary>
-    public void Names()
+    /// <summary>Names of doors and sides, over everything; returns the room they take.</summary>
+    public IReadOnlyList<PaperBox> Names()
     {
-        const double size = 2.3;
+        var taken = new List<PaperBox>();
         if (Sideways)
         {
             foreach (var o in job.Vehicle.Openings.Where(o => o.Face == (FarWall == Direction.Right ? Face.Right : Face.Left)))
             {
                 var (low, high) = OnSide(o);
                 var (a, b) = (sheet.At(on.Of(low)), sheet.At(on.Of(high)));
-                ink.Text((a.X + b.X) / 2, b.Y + size + 0.6, o.Name, size, Anchor.Middle, halo: true);
+                Name((a.X + b.X) / 2, b.Y + LetterMm + 0.6, o.Name, Anchor.Middle);
             }
             var cab = sheet.At(on.Of(new(-CabMm * 0.5, 0, Height * 0.45)));
-            ink.Text(cab.X, cab.Y, "cab", size, Anchor.Middle);
+            Name(cab.X, cab.Y, "cab", Anchor.Middle);
         }
         if (view.From is SeenFrom.Above)
         {
             foreach (var o in job.Vehicle.Openings.Where(o => o.Face is Face.Left or Face.Right))
             {
                 var at = sheet.At(on.Of(new(o.FromMm.Value + o.WidthMm.Value / 2, o.Face == Face.Right ? Width : 0, 0)));
-                ink.Text(at.X, at.Y + (o.Face == Face.Right ? -1.2 : size + 0.8), o.Name, size, Anchor.Middle);
+                Name(at.X, at.Y + (o.Face == Face.Right ? -1.2 : LetterMm + 0.8), o.Name, Anchor.Middle);
             }
             var (left, right) = (sheet.At(on.Of(new(Length, 0, 0))), sheet.At(on.Of(new(Length, Width, 0))));
-            ink.Text(left.X, left.Y + size + 0.8, "left side", size, Anchor.End);
-            ink.Text(right.X, right.Y - 1.2, "right side", size, Anchor.End);
+            Name(left.X, left.Y + LetterMm + 0.8, "left side", Anchor.End);
+            Name(right.X, right.Y - 1.2, "right side", Anchor.End);
         }
         if (view.From is SeenFrom.Rear)
         {
             var (left, right) = (sheet.At(on.Of(new(0, 0, 0))), sheet.At(on.Of(new(0, Width, 0))));
-            ink.Text(left.X, left.Y + size + 0.9, "left", size);
-            ink.Text(right.X, right.Y + size + 0.9, "right", size, Anchor.End);
+            Name(left.X, left.Y + LetterMm + 0.9, "left", Anchor.Start);
+            Name(right.X, right.Y + LetterMm + 0.9, "right", Anchor.End);
+        }
+        return taken;
+
+        void Name(double x, double y, string text, Anchor anchor)
+        {
+            ink.Text(x, y, text, LetterMm, anchor, halo: true);
+            var wide = Lettering.WidthMm(text, LetterMm);
+            taken.Add(PaperBox.Around(anchor switch { Anchor.Start => x + wide / 2, Anchor.End => x - wide / 2, _ => x }, y - LetterMm / 2, wide, LetterMm));
         }
     }
 
