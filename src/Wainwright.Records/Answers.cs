@@ -72,4 +72,5 @@ public sealed record Verification(int Entries, int? FirstBadEntry, string LastHa
 /// <param name="Jobs">Number of jobs.</param>
 /// <param name="Photos">Number of photos.</param>
 /// <param name="Bytes">Size of the backup file [bytes].</param>
-public sealed record BackupTally(int Jobs, int Photos, long Bytes);
+/// <param name="Issues">What could not be taken along: damaged photos.</param>
+public sealed record BackupTally(int Jobs, int Photos, long Bytes, IReadOnlyList<Issue> Issues);

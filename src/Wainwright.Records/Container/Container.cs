@@ -1,3 +1,4 @@
+using System.Text;
 using Wainwright.Fitout;
 
 namespace Wainwright.Records;
@@ -8,62 +9,66 @@ public static class Container
     /// <summary>Ending of the file's name.</summary>
     public const string Extension = ".zip";
 
+    internal const string JobName = "job.json", JournalName = "journal.jsonl", Holds = "job";
+
+    private const int EntriesAtATime = 200;
+
     /// <summary>Writes a job with its journal and every photo that any entry of the journal names.</summary>
-    /// <returns>A doubt for each photo whose bytes are not in the store.</returns>
+    /// <param name="store">The store.</param>
+    /// <param name="jobId">The job.</param>
+    /// <param name="to">Where to; need not be able to seek, is not closed.</param>
+    /// <returns>A doubt for each photo that is missing or damaged and so is not in it.</returns>
     /// <exception cref="ArgumentException">There is no such job.</exception>
-    public static IReadOnlyList<Issue> Write(Store store, string jobId, Stream to) => throw new NotImplementedException();
+    public static IReadOnlyList<Issue> Write(Store store, string jobId, Stream to)
+    {
+        ArgumentNullException.ThrowIfNull(store);
+        ArgumentNullException.ThrowIfNull(to);
+        var job = store.Find(jobId) ?? throw new ArgumentException($"there is no job “{jobId}”", nameof(jobId));
+        return Remedy.Of($"writing job {jobId} into a file", () =>
+        {
+            var issues = new List<Issue>();
+            using var pack = new PackWriter(to, store.History(jobId, job.Sequence).Single().At);
+            pack.Add(JobName, pack: true, s => s.Write(JobFile.Write(job.Job)));
+            var photos = new HashSet<PhotoHash>();
+            pack.Add(JournalName, pack: true, s => Journal(store, job, s, photos));
+            if (pack.Bytes > new ContainerLimits().JournalBytes) issues.Add(new(JournalName, "is longer than is usually read back", "read it with larger limits", Weight.Doubt));
+            foreach (var hash in photos.OrderBy(h => h.Text, StringComparer.Ordinal)) Photo(store, hash, pack, issues);
+            pack.Finish(Holds, jobId, job.Hash);
+            return issues;
+        });
+    }
+
+    private static void Journal(Store store, StoredJob job, Stream to, HashSet<PhotoHash> photos)
+    {
+        // entries are never changed, so they may be fetched in pieces while others write: up to the one that job.json shows
+        for (var from = 1; from <= job.Sequence; from += EntriesAtATime)
+            foreach (var entry in store.Entries(job.Job.Id, from, Math.Min(EntriesAtATime, job.Sequence - from + 1)))
+            {
+                to.Write(Encoding.UTF8.GetBytes(entry.Line() + "\n"));
+                photos.UnionWith(JournalEdits.PhotosIn(entry.Understood().Edits));
+            }
+    }
+
+    private static void Photo(Store store, PhotoHash hash, PackWriter pack, List<Issue> issues)
+    {
+        if (store.Photos.Fault(hash) is { } fault) issues.Add(new($"photos/{hash}", $"{fault}; it is left out", "take the same photo in again", Weight.Doubt));
+        else pack.Add(EntryName.Photo(hash, store.Photos.KindOf(hash)!), pack: false, s =>
+        {
+            using var bytes = store.Photos.Open(hash);
+            bytes!.CopyTo(s);
+        });
+    }
 
     /// <summary>
     /// Reads a container from outside and checks all of it: names, sizes, manifest, job, chain, photos. Never throws for a bad file.
     /// Nothing is stored by this: hand the reading to <see cref="Store.Import(ContainerReading, string, string?, bool)"/>, then dispose of it.
     /// </summary>
-    /// <param name="from">The file; one that cannot be sought in is copied to a temporary file first.</param>
+    /// <param name="from">The file, closed with the reading; one that cannot seek is copied to a temporary file first.</param>
     /// <param name="limits">What is taken at most; the usual limits when absent.</param>
-    public static ContainerReading Read(Stream from, ContainerLimits? limits = null) => throw new NotImplementedException();
-}
-
-/// <summary>What is taken from outside at most.</summary>
-public sealed record ContainerLimits
-{
-    /// <summary>Entries in the zip.</summary>
-    public int Entries { get; init; } = 20_000;
-
-    /// <summary>Size of the file itself [bytes].</summary>
-    public long FileBytes { get; init; } = 8L << 30;
-
-    /// <summary>Size of the journal, unpacked [bytes].</summary>
-    public long JournalBytes { get; init; } = 512L << 20;
-
-    /// <summary>Size of one photo [bytes].</summary>
-    public long PhotoBytes { get; init; } = Store.LargestPhoto;
-
-    /// <summary>Size of everything, unpacked [bytes].</summary>
-    public long TotalBytes { get; init; } = 8L << 30;
-
-    /// <summary>Unpacked size over packed size of one entry. DEFLATE cannot pass 1 032 (zlib technical notes).</summary>
-    public int Ratio { get; init; } = 500;
-}
-
-/// <summary>What reading a container gave.</summary>
-public sealed class ContainerReading : IDisposable
-{
-    internal ContainerReading(Job? job, IReadOnlyList<JournalEntry> journal, IReadOnlyList<PhotoHash> photos, IReadOnlyList<Issue> issues) =>
-        (Job, Journal, Photos, Issues) = (job, journal, photos, issues);
-
-    /// <summary>The job; absent when any issue is an error.</summary>
-    public Job? Job { get; }
-
-    /// <summary>Its journal, oldest entry first; empty when there is no job.</summary>
-    public IReadOnlyList<JournalEntry> Journal { get; }
-
-    /// <summary>The photos in it; empty when there is no job.</summary>
-    public IReadOnlyList<PhotoHash> Photos { get; }
-
-    /// <summary>Everything found.</summary>
-    public IReadOnlyList<Issue> Issues { get; }
-
-    /// <summary>Lets go of the file.</summary>
-    public void Dispose()
+    public static ContainerReading Read(Stream from, ContainerLimits? limits = null)
     {
+        ArgumentNullException.ThrowIfNull(from);
+        var most = limits ?? new();
+        return Remedy.Of("reading a container", () => new ContainerCheck(most).Of(from));
     }
 }
