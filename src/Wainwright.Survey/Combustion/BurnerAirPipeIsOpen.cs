@@ -30,7 +30,7 @@ public static class BurnerAirPipeIsOpen
             if (heater.CombustionIntakeBoreMm is null) draft.Miss("bore of the burner's air pipe at its narrowest");
             if (heater.CombustionIntakeNominalMm is null) draft.Miss("bore the maker asks for, from the heater's book");
             yield return heater is { CombustionIntakeBoreMm: { } bore, CombustionIntakeNominalMm: { } nominal }
-                ? draft.Compare(Span.Exactly(LeastOfBore * nominal), Doubt.Calliper(bore, draft), "mm", "bore found against nine tenths of the maker's", "the bore with a drill shank or calliper")
+                ? draft.Compare(Span.Exactly(LeastOfBore * nominal), Doubt.Calliper(bore, draft), "mm", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{bore.Value:0.#} mm at its narrowest, the maker asks for {nominal:0.#} mm"), "the bore with a drill shank or calliper")
                 : draft.CannotTell("the bore is not known");
         }
     }

@@ -34,7 +34,7 @@ public static class GasDropsOut
                 continue;
             }
             if (free.PlusMinus is null) draft.Assume("5 % doubt on the area: no tolerance was recorded (common practice, no source)");
-            yield return draft.Compare(Span.Exactly(LeastMm2), Span.Of(free.Value, free.PlusMinus ?? 0.05 * free.Value), "mm²", "free area found against 100 cm²", "the opening and its grille");
+            yield return draft.Compare(Span.Exactly(LeastMm2), Span.Of(free.Value, free.PlusMinus ?? 0.05 * free.Value), "mm²", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{free.Value / 100:0.#} cm² free, 100 cm² asked for"), "the opening and its grille");
         }
     }
 }

@@ -67,7 +67,8 @@ public static class OutletNearWaterIsProtected
         }
         if (state == Protection.State.None) return Verdict.FallsShort;
         var tests = devices.Select(d => ResidualCurrentTripsInTime.Of(d.Part, d.Device)).ToList();
-        foreach (var (device, _) in devices) draft.Use("guarded by", device.Name, $"parts[{device.Id}].residualCurrent", device.Known);
+        foreach (var (holder, device) in devices)
+            draft.Use("guarded by", $"{holder.Name}, {(device.TestedOn is { } on ? $"tested on {on.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}" : "date of its test not recorded")}", $"parts[{holder.Id}].residualCurrent", holder.Known);
         if (tests.Exists(t => t.Verdict == Verdict.Holds)) return Verdict.Holds;
         if (tests.TrueForAll(t => t.Verdict == Verdict.FallsShort)) return Verdict.FallsShort;
         foreach (var gap in tests.SelectMany(t => t.Missing)) draft.Miss(gap);

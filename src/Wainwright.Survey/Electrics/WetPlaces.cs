@@ -13,7 +13,7 @@ internal static class WetPlaces
 
     /// <summary>Places one touches water at: those that the distance to an outlet is measured from.</summary>
     public static IEnumerable<Spot> Near(Job job) =>
-        job.Having<WetFitting>().Where(w => w.Device.Wet is not (WetKind.Pump or WetKind.Trap)).Select(Spotted).Concat(TankFittings(job));
+        job.Having<WetFitting>().Where(w => w.Device.Wet is WetKind.Sink or WetKind.Basin or WetKind.Shower or WetKind.Tap or WetKind.Bath).Select(Spotted).Concat(TankFittings(job));
 
     /// <summary>Everything that can leak: pumps, traps and water heaters too.</summary>
     public static IEnumerable<Spot> Leaking(Job job) =>

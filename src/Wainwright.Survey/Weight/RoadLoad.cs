@@ -18,7 +18,9 @@ internal enum Loading
 /// <param name="Missing">What is not known of it.</param>
 /// <param name="Assumed">What was taken for granted.</param>
 /// <param name="From">What it rests on, in words, with its field in the job file.</param>
-internal sealed record RoadLoad(Span FrontKg, Span RearKg, Span TotalKg, IReadOnlyList<string> Missing, IReadOnlyList<string> Assumed, IReadOnlyList<Given> From)
+/// <param name="HasBase">Whether the load before people and water is known at all.</param>
+internal sealed record RoadLoad(
+    Span FrontKg, Span RearKg, Span TotalKg, IReadOnlyList<string> Missing, IReadOnlyList<string> Assumed, IReadOnlyList<Given> From, bool HasBase)
 {
     public const double PersonKg = 75;
 
@@ -31,6 +33,7 @@ internal sealed record RoadLoad(Span FrontKg, Span RearKg, Span TotalKg, IReadOn
         List<Given> from = [];
         Span? onFront = null, onRear = null;
         var people = 0;
+        var hasBase = true;
         if (LastWeighing(job) is { } weighed)
         {
             (onFront, onRear) = (Weighed(front), Weighed(rear));
@@ -42,6 +45,7 @@ internal sealed record RoadLoad(Span FrontKg, Span RearKg, Span TotalKg, IReadOn
             {
                 var load = weighed.Axles.FirstOrDefault(a => a.Axle == axle.Name)?.LoadKg;
                 from.Add(new($"{axle.Name} axle, weighed ({weighed.State})", load is { } kg ? $"{kg} kg" : "not known", $"weighings[{weighed.Id}].axles", Known.Measured));
+                hasBase &= load is not null;
                 if (load is null) missing.Add($"weighed load of the {axle.Name} axle");
                 return load is { } l ? Span.Of(l.Value, l.PlusMinus ?? 0.01 * l.Value) : null;
             }
@@ -59,6 +63,7 @@ internal sealed record RoadLoad(Span FrontKg, Span RearKg, Span TotalKg, IReadOn
             Span Bare(Axle axle)
             {
                 from.Add(new($"{axle.Name} axle, bare base vehicle", axle.BareKg is { } kg ? $"{kg} kg" : "not known", $"vehicle.axles[{axle.Name}].bareKg", Known.Told));
+                hasBase &= axle.BareKg is not null;
                 if (axle.BareKg is null) missing.Add($"load of the bare base vehicle on the {axle.Name} axle, or better a weighing");
                 return axle.BareKg is { } bare ? Doubt.Mass(bare) : Span.Exactly(0);
             }
@@ -70,7 +75,7 @@ internal sealed record RoadLoad(Span FrontKg, Span RearKg, Span TotalKg, IReadOn
             f += kg.Times(share);
             r += kg.Times(1 - share);
         }
-        return new(f, r, f + r, missing, assumed, from);
+        return new(f, r, f + r, missing, assumed, from, hasBase);
     }
 
     private static IEnumerable<(Span Kg, double XMm)> People(Job job, Loading loading, int aboard, List<string> missing)

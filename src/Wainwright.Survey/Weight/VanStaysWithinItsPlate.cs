@@ -7,6 +7,8 @@ namespace Wainwright.Survey.Weight;
 /// <summary>No axle and not the van as a whole weighs more than its plate allows, with the driver and fully loaded.</summary>
 public static class VanStaysWithinItsPlate
 {
+    private const string NotWeighed = "it was not weighed, and what the bare base vehicle weighs is not known";
+
     /// <summary>For both loadings: one check for each axle and one for the whole.</summary>
     public static IEnumerable<Check> Of(Job job) => Of(job, Loading.WithDriver).Concat(Of(job, Loading.Full));
 
@@ -24,6 +26,7 @@ public static class VanStaysWithinItsPlate
             if (axles[i].RatingKg is null) draft.Miss($"rating of the {axles[i].Name} axle on the vehicle's plate");
             yield return load is null
                 ? draft.CannotTell("the balance needs exactly two axles, the front one first, with their places", "place of both axles along the van, or weigh each axle as loaded")
+                : !load.HasBase ? draft.CannotTell(NotWeighed)
                 : Judged(draft, i == 0 ? load.FrontKg : load.RearKg, axles[i].RatingKg, surelyAtLeast: false);
         }
         var whole = Begun($"plated-mass{ending}", $"The van stays within its plate {words}", job.Van(), "greatest mass on the plate", use, load, "weight-01");
@@ -31,6 +34,7 @@ public static class VanStaysWithinItsPlate
         if (job.Vehicle.PlatedMassKg is null) whole.Miss("greatest mass on the vehicle's plate");
         yield return load is null
             ? whole.CannotTell("the balance needs exactly two axles, the front one first, with their places", "weigh the van as loaded")
+            : !load.HasBase ? whole.CannotTell(NotWeighed)
             : Judged(whole, load.TotalKg, job.Vehicle.PlatedMassKg, surelyAtLeast: true);
     }
 
