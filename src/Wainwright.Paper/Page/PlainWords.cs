@@ -113,6 +113,21 @@ public static class PlainWords
     /// <summary>The first letter large.</summary>
     public static string Sentence(string text) => string.IsNullOrEmpty(text) ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>
+    /// The text itself where it is no longer than <paramref name="most"/> letters, else as many whole clauses as fit, else whole
+    /// words; always ends like a sentence, with three dots where something is left out.
+    /// </summary>
+    public static string FirstClause(string text, int most)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var whole = text.Trim().TrimEnd('.');
+        if (whole.Length <= most) return whole + ".";
+        var cut = Math.Max(whole.LastIndexOf("; ", most, StringComparison.Ordinal), Math.Max(whole.LastIndexOf(": ", most, StringComparison.Ordinal), whole.LastIndexOf(". ", most, StringComparison.Ordinal)));
+        if (cut < most / 3) cut = whole.LastIndexOf(", ", most, StringComparison.Ordinal);
+        if (cut < most / 3) cut = whole.LastIndexOf(' ', most);
+        return whole[..(cut > 0 ? cut : most)].TrimEnd(',', ';', ':') + " …";
+    }
+
     // a narrow space between thousands cannot be taken for a decimal point in any country
     private static readonly NumberFormatInfo Spaced = new() { NumberGroupSeparator = "\u202F", NumberDecimalSeparator = "." };
 }

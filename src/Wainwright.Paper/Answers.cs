@@ -1,0 +1,33 @@
+using Wainwright.Fitout;
+using Wainwright.Survey;
+using Wainwright.Survey.Findings;
+
+namespace Wainwright.Paper;
+
+/// <summary>What Survey says of a job, gathered once for all pages.</summary>
+/// <param name="Today">The day it was judged on and the pages are dated.</param>
+/// <param name="Checks">Every check, in order of danger.</param>
+/// <param name="Findings">Findings, ranked.</param>
+/// <param name="Uses">What is to be said of each use of the van.</param>
+public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadOnlyList<RankedFinding> Findings, IReadOnlyList<UseToday> Uses)
+{
+    /// <summary>Asks Survey.</summary>
+    public static Answers Of(Job job, DateOnly today)
+    {
+        var checks = Survey.Checks.All(job, today);
+        return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks));
+    }
+
+    /// <summary>Findings with the numbers they carry on every page and drawing: the judged ones in rank, then those nobody has judged.</summary>
+    internal IReadOnlyList<Numbered> Numbers() =>
+        [.. Findings.OrderBy(f => f.WorstName is null ? 1 : 0).Select((f, i) => new Numbered(i + 1, f))];
+}
+
+/// <summary>A ranked finding and the number of its pin.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Ranked">The finding.</param>
+public sealed record Numbered(int Number, RankedFinding Ranked)
+{
+    /// <summary>The finding.</summary>
+    public Finding Finding => Ranked.Finding;
+}
