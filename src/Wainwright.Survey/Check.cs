@@ -93,6 +93,9 @@ public sealed record Check
     /// <summary>What it does not prove.</summary>
     public string Caution => Basis.Caution;
 
+    /// <summary>Where the rule is published.</summary>
+    public string Source => Basis.Source;
+
     /// <summary>What mends it; absent when it holds.</summary>
     public string? Remedy { get; init; }
 

@@ -9,13 +9,26 @@ namespace Wainwright.Survey.Findings;
 /// <param name="Worst">Level at the worst credible harm and its greatest likelihood; absent when nobody has judged it.</param>
 /// <param name="Mildest">Level at the mildest harm and its least likelihood; absent when nobody has judged it.</param>
 /// <param name="FromMemory">Whether one of the two cells of the matrix comes from memory.</param>
-public sealed record RankedFinding(Finding Finding, MilStd882.Level? Worst, MilStd882.Level? Mildest, bool FromMemory);
+public sealed record RankedFinding(Finding Finding, MilStd882.Level? Worst, MilStd882.Level? Mildest, bool FromMemory)
+{
+    /// <summary>The worst level by name; absent when nobody has judged it.</summary>
+    public string? WorstName => Worst?.ToString();
+
+    /// <summary>The mildest level by name; absent when nobody has judged it.</summary>
+    public string? MildestName => Mildest?.ToString();
+}
 
 /// <summary>Findings by risk.</summary>
 public static class RankedFindings
 {
     /// <summary>The open matrix.</summary>
     public static readonly Basis Basis = MilStd882.Basis;
+
+    /// <summary>Where the matrix is published.</summary>
+    public static string Source => Basis.Source;
+
+    /// <summary>What a level does not say.</summary>
+    public static string Caution => Basis.Caution;
 
     /// <summary>
     /// Highest worst level first, then the more urgent, then in the order of the file. What nobody has judged comes after High:
