@@ -1,0 +1,64 @@
+using System.Globalization;
+using Wainwright.Fitout;
+using Wainwright.Web.Shown;
+
+namespace Wainwright.Web.Components.Drawing;
+
+/// <summary>The job as the drawing board in the browser wants it: places as three numbers, solids as flat records.</summary>
+public static class Sketch
+{
+    /// <summary>The whole van.</summary>
+    public static object Of(Job job, Measures measures) => new
+    {
+        van = Van(job.Vehicle),
+        parts = job.Parts.Select(p => new { id = p.Id.Text, name = p.Name, system = Word(p.System), solids = p.Solids.Select(Solid) }),
+        lines = job.Lines.Where(l => l.Route.Count > 1).Select(l => new { id = l.Id.Text, medium = Word(l.Medium), route = l.Route.Select(At) }),
+        ticks = Ticks(job.Vehicle.LoadSpace.LengthMm.Value, measures),
+    };
+
+    /// <summary>One solid.</summary>
+    public static object Solid(Solid solid) => solid switch
+    {
+        BoxSolid b => new { kind = "box", at = At(b.At), size = At(b.Size), yaw = b.YawDeg, tilt = b.TiltDeg },
+        CylinderSolid c => new { kind = "cylinder", at = At(c.At), along = (int)c.Along, diameter = c.DiameterMm, length = c.LengthMm, yaw = c.YawDeg, tilt = c.TiltDeg },
+        PrismSolid p => new { kind = "prism", along = (int)p.Along, outline = p.Outline.Select(At), length = p.LengthMm, yaw = p.YawDeg, tilt = p.TiltDeg },
+        _ => throw new ArgumentOutOfRangeException(nameof(solid)),
+    };
+
+    /// <summary>Three numbers.</summary>
+    public static double[] At(Place p) => [p.XMm, p.YMm, p.ZMm];
+
+    private static object Van(Vehicle v)
+    {
+        var room = v.LoadSpace;
+        return new
+        {
+            size = (double[])[room.LengthMm.Value, room.WidthMm.Value, room.HeightMm.Value],
+            taper = room.Taper is { } t ? new { fromZ = t.FromZMm, inAtRoof = t.InAtRoofMm } : null,
+            arches = room.WheelArches.Select(a => Arch(a, room.WidthMm.Value)),
+            openings = v.Openings.Select(o => new { name = o.Name, face = Word(o.Face), from = o.FromMm.Value, width = o.WidthMm.Value, sill = o.SillMm.Value, height = o.HeightMm.Value, passable = o.Passable }),
+            frames = v.Frames.Select(f => new { kind = Word(f.Kind), side = f.Side is { } s ? Word(s) : null, x = f.XMm, toX = f.ToXMm, z = f.ZMm }),
+            axles = v.Axles.Select(a => a.XMm.Value),
+        };
+    }
+
+    private static object Arch(WheelArch a, double width)
+    {
+        var (low, high) = a.Side == Direction.Left ? (0d, a.WidthMm) : (width - a.WidthMm, width);
+        return new { low = (double[])[a.FromXMm, low, 0], high = (double[])[a.ToXMm, high, a.HeightMm] };
+    }
+
+    /// <summary>Figures of the tape along the floor: every half metre, or every two feet.</summary>
+    private static IEnumerable<object> Ticks(double lengthMm, Measures measures)
+    {
+        var step = measures == Measures.Us ? 24 * 25.4 : 500;
+        for (var i = 0; i * step <= lengthMm; i++)
+            yield return new { at = i * step, text = measures == Measures.Us ? string.Create(CultureInfo.InvariantCulture, $"{i * 24}″") : string.Create(CultureInfo.InvariantCulture, $"{i * 500}") };
+    }
+
+    private static string Word(Enum value)
+    {
+        var name = value.ToString();
+        return char.ToLowerInvariant(name[0]) + name[1..];
+    }
+}

@@ -1,0 +1,3 @@
+using Wainwright.Web;
+
+return await Shop.Run(args);

@@ -1,0 +1,106 @@
+import { Color, DoubleSide, MeshBasicMaterial, ShaderMaterial, Vector2 } from "three";
+import { LineMaterial } from "three/addons/lines/LineMaterial.js";
+import { Plane } from "three";
+
+/** The inks and papers of the drawing, read from the page's own style so that light, dark and print agree. */
+export class Ink {
+  readonly size = new Vector2(1, 1);
+  readonly outline = this.pen(1.3);
+  readonly moving = this.pen(2.4);
+  readonly marked = this.pen(2.8);
+  readonly hidden = this.pen(1.4, { dash: 26, gap: 18, behind: true });
+  readonly faint = this.pen(1);
+  readonly ghost = this.pen(1, { opacity: 0.28 });
+  readonly phantom = this.pen(1, { dash: 60, gap: 22 });
+  readonly hatch = this.pen(0.8, { opacity: 0.75 });
+  readonly cutEdge = this.pen(2.2);
+  readonly service = this.pen(2);
+  readonly serviceDashed = this.pen(2, { dash: 40, gap: 24 });
+  readonly fixing = this.pen(2.4, { behind: true });
+  readonly ghostly = this.pen(2, { dash: 26, gap: 14, behind: true });
+  readonly face = wash(true);
+  readonly faceMarked = wash(true);
+  readonly faceMoving = wash(false);
+  readonly room = wash(false);
+  readonly floor = wash(false);
+  readonly cutFace = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 });
+  readonly cutThin = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -2, polygonOffsetUnits: -2 });
+
+  private readonly pens: LineMaterial[];
+  private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.service, this.serviceDashed];
+
+  constructor() {
+    this.pens = Object.values(this).filter((m): m is LineMaterial => m instanceof LineMaterial);
+  }
+
+  read(from: Element): void {
+    const style = getComputedStyle(from);
+    const colour = (name: string) => new Color(style.getPropertyValue(name).trim() || "#888");
+    const [ink, faint, accent, paper, room, shade, tint] = ["--ink", "--ink-faint", "--accent", "--paper", "--room", "--shade", "--tint"].map(colour) as [Color, Color, Color, Color, Color, Color, Color];
+    for (const pen of [this.outline, this.cutEdge, this.hatch, this.ghost, this.service, this.serviceDashed]) pen.color = ink;
+    for (const pen of [this.faint, this.phantom]) pen.color = faint;
+    for (const pen of [this.marked, this.hidden, this.moving, this.fixing, this.ghostly]) pen.color = accent;
+    set(this.face, paper, shade);
+    set(this.faceMarked, tint, shade);
+    set(this.faceMoving, tint, shade);
+    set(this.room, room, shade);
+    set(this.floor, room, shade);
+    this.cutFace.color = paper;
+    this.cutThin.color = ink;
+  }
+
+  clip(planes: Plane[]): void {
+    for (const material of this.clipped) material.clippingPlanes = planes;
+  }
+
+  resized(width: number, height: number): void {
+    this.size.set(width, height);
+    for (const pen of this.pens) pen.resolution.copy(this.size);
+  }
+
+  dispose(): void {
+    for (const material of Object.values(this)) if (material instanceof MeshBasicMaterial || material instanceof ShaderMaterial) material.dispose();
+  }
+
+  private pen(width: number, more: { dash?: number; gap?: number; opacity?: number; behind?: boolean } = {}): LineMaterial {
+    const pen = new LineMaterial({ linewidth: width, worldUnits: false });
+    if (more.dash) Object.assign(pen, { dashed: true, dashSize: more.dash, gapSize: more.gap });
+    if (more.opacity) Object.assign(pen, { transparent: true, opacity: more.opacity });
+    if (more.behind) Object.assign(pen, { depthTest: false, transparent: true });
+    return pen;
+  }
+}
+
+/** Flat wash: upward faces stay paper, the others darken a little with the direction they face. No lights to burn battery. */
+function wash(clipping: boolean): ShaderMaterial {
+  return new ShaderMaterial({
+    clipping,
+    polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1,
+    uniforms: { paper: { value: new Color() }, shade: { value: new Color() } },
+    vertexShader: `
+      #include <clipping_planes_pars_vertex>
+      varying vec3 facing;
+      void main() {
+        facing = normal;
+        vec4 mvPosition = modelViewMatrix * vec4(position, 1.0);
+        gl_Position = projectionMatrix * mvPosition;
+        #include <clipping_planes_vertex>
+      }`,
+    fragmentShader: `
+      #include <clipping_planes_pars_fragment>
+      uniform vec3 paper;
+      uniform vec3 shade;
+      varying vec3 facing;
+      void main() {
+        #include <clipping_planes_fragment>
+        float dark = 0.32 * abs(facing.y) + 0.62 * abs(facing.x) + 0.9 * max(-facing.z, 0.0);
+        gl_FragColor = vec4(mix(paper, shade, dark), 1.0);
+        #include <colorspace_fragment>
+      }`,
+  });
+}
+
+function set(material: ShaderMaterial, paper: Color, shade: Color): void {
+  (material.uniforms["paper"]!.value as Color).copy(paper);
+  (material.uniforms["shade"]!.value as Color).copy(shade);
+}

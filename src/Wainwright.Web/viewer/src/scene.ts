@@ -1,0 +1,28 @@
+/** What the page sends to be drawn. Millimetres in the van's axes: x to the rear doors, y to the right wall, z up. */
+export type Place = [number, number, number];
+
+export interface Box { kind: "box"; at: Place; size: Place; yaw: number; tilt: number }
+export interface Cylinder { kind: "cylinder"; at: Place; along: number; diameter: number; length: number; yaw: number; tilt: number }
+export interface Prism { kind: "prism"; along: number; outline: Place[]; length: number; yaw: number; tilt: number }
+export type Solid = Box | Cylinder | Prism;
+
+export interface Part { id: string; name: string; system: string; solids: Solid[] }
+export interface Line { id: string; medium: string; route: Place[] }
+export interface Opening { name: string; face: "front" | "rear" | "left" | "right" | "roof"; from: number; width: number; sill: number; height: number; passable: boolean }
+export interface Frame { kind: "rib" | "bow" | "pillar" | "rail" | "floorMember"; side: "left" | "right" | null; x: number; toX: number | null; z: number | null }
+export interface Van {
+  size: Place;
+  taper: { fromZ: number; inAtRoof: number } | null;
+  arches: { low: Place; high: Place }[];
+  openings: Opening[];
+  frames: Frame[];
+  axles: number[];
+}
+export interface Tick { at: number; text: string }
+export interface Drawing { van: Van; parts: Part[]; lines: Line[]; ticks: Tick[] }
+
+/** One step of a way out: what has gone before, what moves now, by which way (as shifts from where it stands). */
+export interface Move { gone: string[]; moving: string[]; path: Place[]; fixings: Place[] }
+
+export const axes = ["x", "y", "z"] as const;
+export type AxisName = (typeof axes)[number];

@@ -1,0 +1,309 @@
+import { Box3, Group, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
+import { Cut } from "./cut";
+import { Eye, type Standpoint } from "./eye";
+import { Fitted } from "./fitted";
+import { Ink } from "./ink";
+import { Lettering } from "./lettering";
+import { along, Run } from "./motion";
+import { Shell } from "./shell";
+import { edgesOf, route, strokes } from "./strokes";
+import { geometryOf } from "./shapes";
+import type { AxisName, Drawing, Move, Place, Solid } from "./scene";
+
+interface Host { invokeMethodAsync(name: "Picked", id: string | null): Promise<void> }
+
+/** Opens the drawing on a canvas; null when this browser has no WebGL. Draws only when something changed. */
+export function open(canvas: HTMLCanvasElement, host: Host): Board | null {
+  const gl = canvas.getContext("webgl2", { antialias: true, alpha: true });
+  return gl ? new Board(canvas, gl, host) : null;
+}
+
+class Board {
+  private readonly renderer: WebGLRenderer;
+  private readonly scene = new Scene();
+  private readonly ink = new Ink();
+  private readonly letters: Lettering;
+  private readonly eye: Eye;
+  private readonly cut = new Cut(this.ink);
+  private readonly run = new Run();
+  private readonly parts = new Map<string, Fitted>();
+  private readonly services = new Group();
+  private readonly extra = new Group();
+  private readonly draftGroup = new Group();
+  private readonly resize: ResizeObserver;
+  private readonly stopListening = new AbortController();
+  private shell: Shell | null = null;
+  private drawing: Drawing | null = null;
+  private marked: string | null = null;
+  private move: Move | null = null;
+  private readonly ghosts = new Set<string>();
+  private readonly away = new Set<string>();
+  private apart = 0;
+  private asked = 0;
+  private width = 1;
+  private height = 1;
+
+  constructor(private readonly canvas: HTMLCanvasElement, gl: WebGL2RenderingContext, private readonly host: Host) {
+    this.renderer = new WebGLRenderer({ canvas, context: gl, antialias: true, alpha: true });
+    this.renderer.localClippingEnabled = true;
+    this.letters = new Lettering(canvas);
+    this.eye = new Eye(canvas, () => this.turned());
+    this.scene.add(this.cut.group, this.services, this.extra, this.draftGroup);
+    this.resize = new ResizeObserver(() => this.fitCanvas());
+    this.resize.observe(canvas.parentElement!);
+    this.ink.read(canvas);
+    this.fitCanvas();
+    this.listen();
+  }
+
+  /** Draws a van with its parts; what was marked, cut or seen through stays so. */
+  show(drawing: Drawing): void {
+    this.run.stop();
+    this.clear();
+    this.drawing = drawing;
+    this.shell = new Shell(drawing.van, this.ink);
+    this.scene.add(this.shell.group);
+    const subject = new Box3(new Vector3(), new Vector3(...drawing.van.size));
+    for (const part of drawing.parts) {
+      if (part.solids.length === 0) continue;
+      const fitted = new Fitted(part, this.ink);
+      this.parts.set(part.id, fitted);
+      this.scene.add(fitted.group);
+      subject.union(fitted.box);
+    }
+    for (const line of drawing.lines) if (line.route.length > 1) this.services.add(route(line.route, ["dc", "mains", "signal"].includes(line.medium) ? this.ink.serviceDashed : this.ink.service));
+    this.tape(drawing);
+    this.eye.subjectIs(subject);
+    if (!this.canvas.dataset["shown"]) this.eye.stand("section");
+    this.ink.resized(this.width, this.height);
+    this.restate();
+    this.canvas.dataset["shown"] = String(this.parts.size);
+  }
+
+  mark(id: string | null): void {
+    this.marked = id;
+    this.restate();
+    this.canvas.dataset["marked"] = id ?? "";
+  }
+
+  stand(where: Standpoint): void {
+    this.eye.stand(where);
+    this.turned();
+    this.canvas.dataset["stand"] = where;
+  }
+
+  /** Cuts the van open across an axis at a distance, or closes it. */
+  open(axis: AxisName | null, at: number): void {
+    this.cut.set(axis, at);
+    this.restate();
+    this.canvas.dataset["cut"] = axis ? `${axis} ${Math.round(at)}` : "";
+  }
+
+  /** Draws these systems see-through. */
+  seeThrough(systems: string[]): void {
+    this.ghosts.clear();
+    for (const system of systems) this.ghosts.add(system);
+    this.restate();
+    this.canvas.dataset["ghosts"] = systems.join(" ");
+  }
+
+  /** Leaves these parts out, as at a stage of the strip-down. */
+  without(ids: string[]): void {
+    this.away.clear();
+    for (const id of ids) this.away.add(id);
+    this.restate();
+  }
+
+  /** Draws the parts pulled apart, 0 to 1. */
+  explode(how: number): void {
+    this.apart = how;
+    this.restate();
+  }
+
+  /** Turns, moves or draws nearer by one step; the keys and the buttons both come here. */
+  nudge(key: string): boolean {
+    const step = Math.PI / 18;
+    switch (key) {
+      case "ArrowLeft": this.eye.turn(-step, 0); break;
+      case "ArrowRight": this.eye.turn(step, 0); break;
+      case "ArrowUp": this.eye.turn(0, step); break;
+      case "ArrowDown": this.eye.turn(0, -step); break;
+      case "Shift+ArrowLeft": this.eye.shift(-1, 0); break;
+      case "Shift+ArrowRight": this.eye.shift(1, 0); break;
+      case "Shift+ArrowUp": this.eye.shift(0, 1); break;
+      case "Shift+ArrowDown": this.eye.shift(0, -1); break;
+      case "+": case "=": this.eye.zoom(1.25); break;
+      case "-": this.eye.zoom(0.8); break;
+      case "Home": this.eye.stand("section"); break;
+      default: return false;
+    }
+    this.turned();
+    return true;
+  }
+
+  /** Plays one step of a way out. Resolves when the step has been drawn to its end. */
+  async play(move: Move | null, seconds: number): Promise<void> {
+    this.run.stop();
+    this.move = move;
+    delete this.canvas.dataset["played"];
+    this.restate();
+    this.extra.clear();
+    if (!move) return;
+    for (const at of move.fixings) this.fixing(at);
+    const shift = (t: number) => {
+      const by = move.path.length ? along(move.path, t) : new Vector3();
+      for (const id of move.moving) this.parts.get(id)?.group.position.copy(by);
+      this.label();
+      this.ask();
+    };
+    shift(0);
+    if (await this.run.start(move.path.length ? seconds : 0, shift)) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ");
+  }
+
+  /** A part being typed in, in dashed line. */
+  draft(solid: Solid | null): void {
+    this.draftGroup.clear();
+    if (solid) this.draftGroup.add(strokes(edgesOf([geometryOf(solid)]), this.ink.ghostly));
+    this.canvas.dataset["draft"] = solid ? "yes" : "";
+    this.ask();
+  }
+
+  /** Reads the page's colours again. */
+  repaint(): void {
+    this.ink.read(this.canvas);
+    this.ask();
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.asked);
+    this.stopListening.abort();
+    this.run.stop();
+    this.resize.disconnect();
+    this.clear();
+    this.letters.dispose();
+    this.eye.dispose();
+    this.ink.dispose();
+    this.renderer.dispose();
+  }
+
+  private clear(): void {
+    for (const part of this.parts.values()) {
+      this.scene.remove(part.group);
+      part.dispose();
+    }
+    this.parts.clear();
+    this.services.clear();
+    this.extra.clear();
+    this.cut.clear();
+    if (this.shell) this.scene.remove(this.shell.group);
+    this.letters.takeAll("");
+  }
+
+  /** The tape along the floor edge, on the side of the eye. */
+  private tape({ van, ticks }: Drawing): void {
+    const marks: number[] = [];
+    const [l, w] = van.size;
+    for (const y of [-90, w + 90]) {
+      marks.push(0, y, 0, l, y, 0);
+      for (const { at } of ticks) marks.push(at, y, 0, at, y + (y < 0 ? -45 : 45), 0);
+    }
+    this.services.add(strokes(marks, this.ink.faint));
+    for (const { at, text } of ticks) this.letters.put(`tape ${text}`, [at, -190, 0], text, "tick");
+  }
+
+  private restate(): void {
+    const middle = this.drawing ? new Vector3(...this.drawing.van.size).multiplyScalar(0.5) : new Vector3();
+    for (const part of this.parts.values()) {
+      const { id, system } = part.part;
+      part.group.position.copy(part.box.getCenter(new Vector3()).sub(middle).multiply(new Vector3(0.35, 0.8, 0.6)).multiplyScalar(this.apart));
+      if (this.move?.moving.includes(id)) part.draw("moving");
+      else if (this.move?.gone.includes(id) || this.away.has(id)) part.draw("out");
+      else if (id === this.marked) part.draw("marked");
+      else part.draw(this.ghosts.has(system) ? "ghost" : "whole");
+    }
+    this.turned();
+    this.cut.rebuild(this.parts.values());
+    this.label();
+  }
+
+  private label(): void {
+    this.letters.takeAll("balloon");
+    for (const part of this.parts.values()) if (part.state === "marked" || part.state === "moving") {
+      const top = part.middle;
+      this.letters.put(`balloon ${part.part.id}`, top, part.part.id, "balloon");
+    }
+  }
+
+  private fixing([x, y, z]: Place): void {
+    const r = 22;
+    this.extra.add(strokes([x - r, y, z, x + r, y, z, x, y - r, z, x, y + r, z, x, y, z - r, x, y, z + r], this.ink.fixing));
+  }
+
+  private turned(): void {
+    this.eye.camera.updateMatrixWorld();
+    const before = this.cut.plane?.normal.clone();
+    this.cut.face(this.eye.camera);
+    if (before && this.cut.plane && !before.equals(this.cut.plane.normal)) this.cut.rebuild(this.parts.values());
+    this.shell?.lookFrom(this.eye.camera);
+    this.ask();
+  }
+
+  private ask(): void {
+    this.asked ||= requestAnimationFrame(() => {
+      this.asked = 0;
+      this.renderer.render(this.scene, this.eye.camera);
+      this.letters.draw(this.eye.camera, this.width, this.height);
+    });
+  }
+
+  private fitCanvas(): void {
+    const frame = this.canvas.parentElement!;
+    [this.width, this.height] = [Math.max(1, frame.clientWidth), Math.max(1, frame.clientHeight)];
+    this.renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+    this.renderer.setSize(this.width, this.height, false);
+    this.ink.resized(this.width, this.height);
+    this.eye.resized(this.width, this.height);
+    this.ask();
+  }
+
+  private at(event: PointerEvent): string | null {
+    const { left, top, width, height } = this.canvas.getBoundingClientRect();
+    const ray = new Raycaster();
+    ray.setFromCamera(new Vector2((event.clientX - left) / width * 2 - 1, 1 - (event.clientY - top) / height * 2), this.eye.camera);
+    const solid = [...this.parts.values()].filter(p => p.group.visible && p.mesh.visible);
+    const owner = new Map(solid.map(p => [p.mesh as unknown, p] as const));
+    for (const hit of ray.intersectObjects([...solid.map(p => p.mesh), ...this.cut.faces.filter(m => m.visible)], false)) {
+      const cutId = hit.faceIndex == null ? undefined : this.cut.ownerOf(hit.object, hit.faceIndex);
+      if (cutId) return cutId;
+      const part = owner.get(hit.object);
+      if (part && (part.state === "moving" || !this.cut.plane || this.cut.plane.distanceToPoint(hit.point) >= -0.5)) return part.part.id;
+    }
+    return null;
+  }
+
+  private listen(): void {
+    const { signal } = this.stopListening;
+    let down: [number, number] | null = null;
+    this.canvas.addEventListener("pointerdown", e => { down = e.isPrimary ? [e.clientX, e.clientY] : null; }, { signal });
+    this.canvas.addEventListener("pointerup", e => {
+      // a press that moved is a turn of the drawing, not a pick
+      if (down && Math.hypot(e.clientX - down[0], e.clientY - down[1]) <= 4) void this.host.invokeMethodAsync("Picked", this.at(e));
+      down = null;
+    }, { signal });
+    this.canvas.addEventListener("pointermove", e => { if (e.pointerType === "mouse" && e.buttons === 0) this.hover(this.at(e)); }, { signal });
+    this.canvas.addEventListener("pointerleave", () => this.hover(null), { signal });
+    this.canvas.addEventListener("keydown", e => {
+      if (e.ctrlKey || e.altKey || e.metaKey) return;
+      if (this.nudge(e.shiftKey && e.key.startsWith("Arrow") ? `Shift+${e.key}` : e.key)) e.preventDefault();
+    }, { signal });
+    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => this.repaint(), { signal });
+    document.addEventListener("wain:theme", () => this.repaint(), { signal });
+  }
+
+  private hover(id: string | null): void {
+    this.letters.take("hover");
+    const part = id ? this.parts.get(id) : undefined;
+    if (part && id !== this.marked) this.letters.put("hover", part.middle, `${part.part.id} ${part.part.name}`, "hover");
+    this.ask();
+  }
+}
