@@ -26,7 +26,9 @@ internal static class GivenFile
         return JobFile.Read(bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
     }
 
-    private static FileStream Open(string path)
+    /// <summary>Opens a file to read it.</summary>
+    /// <exception cref="BadInputException">It is not there or may not be read.</exception>
+    public static FileStream Open(string path)
     {
         if (Directory.Exists(path)) throw new BadInputException($"{path} is a folder; name a job file");
         if (!File.Exists(path)) throw new BadInputException($"there is no file {path}");

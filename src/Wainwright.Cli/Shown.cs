@@ -1,7 +1,9 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Wainwright.Survey;
 
 namespace Wainwright.Cli;
 
@@ -17,6 +19,13 @@ internal static class Shown
     };
 
     public static void Json<T>(Terminal at, T answer) => at.Out.WriteLine(JsonSerializer.Serialize(answer, Options));
+
+    /// <summary>A quantity in doubt for a person: as many digits as a workshop reads.</summary>
+    public static string Rounded(Span span)
+    {
+        static string Of(double v) => v.ToString(Math.Abs(v) < 10 ? "0.##" : Math.Abs(v) < 1_000 ? "0.#" : "0", CultureInfo.InvariantCulture);
+        return span.Low == span.High ? Of(span.Likely) : $"{Of(span.Likely)} ({Of(span.Low)} to {Of(span.High)})";
+    }
 
     /// <summary>
     /// Text from a file made fit for a terminal: control characters, which could move its cursor or repaint it, are shown as dots.

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Wainwright.Cli.Commands;
+using Wainwright.Records;
 
 namespace Wainwright.Cli;
 
@@ -31,6 +32,11 @@ public static class Wain
             foreach (var issue in bad.Issues) at.Error.WriteLine($"  {Shown.Plain(issue.ToString())}");
             return Exit.BadInput;
         }
+        catch (StoreException store)
+        {
+            at.Error.WriteLine($"wain: {Shown.Plain(store.Message)}; {store.Mend}");
+            return Exit.BadInput;
+        }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
             at.Error.WriteLine("wain: stopped before the answer; nothing was changed");
@@ -49,7 +55,7 @@ public static class Wain
     {
         var root = new RootCommand("Works on panel vans that somebody else fitted out: judges them, finds the way in, proves the order, prints the pages.") { HelpName = "wain" }.By("""
             Examples:
-              wain validate demo/camper.wain.json          is the file whole and sound?
+              wain validate demo/touring-camper.wain.json          is the file whole and sound?
               wain schema > job.schema.json                the job file's published schema
 
             JOB is a job file (.json), a container (.zip) or the id of a job in the store.
@@ -59,6 +65,13 @@ public static class Wain
             """);
         root.Options.OfType<HelpOption>().Single().Action = new Taught.Page();
         root.Add(Validate.Command(at));
+        root.Add(Check.Command(at));
+        root.Add(Jobs.Command(at));
+        root.Add(Import.Command(at));
+        root.Add(Export.Command(at));
+        root.Add(Verify.Command(at));
+        root.Add(Backup.Command(at));
+        root.Add(Backup.Restore(at));
         root.Add(Schema.Command(at));
         return root;
     }

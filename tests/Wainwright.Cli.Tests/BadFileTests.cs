@@ -91,6 +91,15 @@ public sealed class BadFileTests : IDisposable
         Refused(SmallVan.Text(parts: SmallVan.Pump.Replace("massKg", "masKg", StringComparison.Ordinal)), "job.parts[0] (P1).masKg", "did you mean “massKg”?");
 
     [Fact]
+    public void Parts_that_stand_in_one_another_are_a_doubt_that_does_not_refuse_the_file()
+    {
+        var ran = Validate(SmallVan.Text(parts: $"{SmallVan.Crate("A")}, {SmallVan.Crate("B", "[900, 100, 0]")}", joints: ""));
+        Assert.Equal(Exit.Done, ran.Exit);
+        Assert.Contains("doubt  job.parts[0] (A): stands at least 100 mm inside B", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("no errors, 1 doubt", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Ten_thousand_parts_are_refused_by_number_and_quickly()
     {
         var started = TimeProvider.System.GetTimestamp();

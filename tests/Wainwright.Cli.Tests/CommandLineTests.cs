@@ -3,7 +3,7 @@ namespace Wainwright.Cli.Tests;
 /// <summary>The command line as a whole: help, mistakes in typing, exit codes.</summary>
 public sealed class CommandLineTests
 {
-    public static TheoryData<string> Commands => ["validate", "schema"];
+    public static TheoryData<string> Commands => ["validate", "check", "jobs", "import", "export", "verify", "backup", "restore", "schema"];
 
     [Fact]
     public void Help_names_every_command_and_the_exit_codes()
@@ -38,6 +38,24 @@ public sealed class CommandLineTests
         Assert.Equal(Exit.BadInput, Ran.Wain("validate").Exit);
         Assert.Equal(Exit.BadInput, Ran.Wain("validate", "x.json", "--jsno").Exit);
         Assert.Equal(Exit.BadInput, Ran.Wain().Exit);
+    }
+
+    [Fact]
+    public async Task A_fault_of_our_own_is_one_calm_line_that_says_where_the_details_are()
+    {
+        using var broken = new BrokenWriter();
+        using var errors = new StringWriter();
+        var exit = await Wain.Run(["schema"], new(broken, errors, _ => null, false, TimeProvider.System), TestContext.Current.CancellationToken);
+        Assert.Equal(Exit.OurFault, exit);
+        var line = Assert.Single(errors.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries));
+        var details = line.Split("The details are in ")[1];
+        Assert.Contains("it broke on purpose", File.ReadAllText(details), StringComparison.Ordinal);
+        File.Delete(details);
+    }
+
+    sealed class BrokenWriter : StringWriter
+    {
+        public override void WriteLine(string? value) => throw new InvalidOperationException("it broke on purpose");
     }
 
     [Fact]

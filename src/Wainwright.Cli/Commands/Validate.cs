@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Wainwright.Fitout;
+using Wainwright.Survey;
 
 namespace Wainwright.Cli.Commands;
 
@@ -12,7 +13,7 @@ internal static class Validate
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
         var command = new Command("validate", "Say everything that is wrong or doubtful about a job file: where, which rule, how to mend it.") { file, json }.By("""
             Examples:
-              wain validate demo/camper.wain.json
+              wain validate demo/touring-camper.wain.json
               wain validate van.wain.json --json
 
             Errors make it exit 2. Doubts do not: the van may really be so, but somebody should look.
@@ -24,11 +25,18 @@ internal static class Validate
     private static int Of(string path, bool json, Terminal at)
     {
         var reading = GivenFile.ReadJob(path);
-        var issues = reading.Issues;
+        var issues = reading.Job is { } job ? [.. reading.Issues, .. Overlaps.Of(job).Select(o => Doubt(job, o))] : reading.Issues;
         var errors = issues.Count(i => i.Weight == Weight.Error);
         if (json) Shown.Json(at, new Answer(path, reading.Format, errors == 0, errors, issues.Count - errors, issues));
         else Words(path, issues, errors, at);
         return errors > 0 ? Exit.BadInput : Exit.Done;
+    }
+
+    /// <summary>Two parts in one place are no error of the file: a tape was misread, or a part is described too simply.</summary>
+    private static Issue Doubt(Job job, Overlap overlap)
+    {
+        var at = job.Parts.Index().First(p => p.Item.Id == overlap.First).Index;
+        return new($"job.parts[{at}] ({overlap.First})", $"stands at least {overlap.DepthMm} mm inside {overlap.Second}", "measure both again, or describe the hollow one by its panels", Weight.Doubt);
     }
 
     private static void Words(string path, IReadOnlyList<Issue> issues, int errors, Terminal at)
