@@ -4,7 +4,7 @@ namespace Wainwright.Access;
 
 /// <summary>What proves a lower bound: the cuts, and that no choice cheaper than the bound obeys them all.</summary>
 /// <param name="Targets">What must be done.</param>
-/// <param name="Universe">What may be done; anything else is forbidden or can never be.</param>
+/// <param name="Allowed">What may be done at all.</param>
 /// <param name="LowerBound">The bound.</param>
 /// <param name="Cuts">The cuts.</param>
-public sealed record Certificate(IReadOnlyList<int> Targets, ItemSet Universe, long LowerBound, IReadOnlyList<Cut> Cuts);
+public sealed record Certificate(IReadOnlyList<int> Targets, ItemSet Allowed, long LowerBound, IReadOnlyList<Cut> Cuts);

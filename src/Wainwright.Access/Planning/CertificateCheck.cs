@@ -14,9 +14,9 @@ public static class CertificateCheck
     {
         var faults = new List<string>();
         faults.AddRange(FaultsOfOrder(puzzle, allowed, plan));
-        if (!Doable(puzzle, allowed).Equals(plan.Proof.Universe)) faults.Add("the proof is about other items than those that can be done");
+        if (!allowed.Equals(plan.Proof.Allowed)) faults.Add("the proof is about other items than those that may be done");
         foreach (var cut in plan.Proof.Cuts)
-            if (Doable(puzzle, plan.Proof.Universe.Without(cut.OneOf)).Has(cut.Item))
+            if (Doable(puzzle, plan.Proof.Allowed.Without(cut.OneOf)).Has(cut.Item))
                 faults.Add($"item {cut.Item} can be done without any of {cut.OneOf}");
         if (Cheapest(puzzle, plan.Proof) < plan.LowerBound) faults.Add($"a choice cheaper than {plan.LowerBound} obeys all cuts");
         return faults;
@@ -59,7 +59,7 @@ public static class CertificateCheck
         var model = new CpModel();
         var chosen = puzzle.Costs.Select((_, i) => model.NewBoolVar($"x{i}")).ToArray();
         for (var i = 0; i < chosen.Length; i++)
-            if (!proof.Universe.Has(i)) model.Add(chosen[i] == 0);
+            if (!proof.Allowed.Has(i)) model.Add(chosen[i] == 0);
         foreach (var target in proof.Targets) model.Add(chosen[target] == 1);
         foreach (var cut in proof.Cuts) model.Add(LinearExpr.Sum(cut.OneOf.Select(q => chosen[q])) >= chosen[cut.Item]);
         model.Minimize(LinearExpr.WeightedSum(chosen, puzzle.Costs));

@@ -34,9 +34,6 @@ public sealed record Solved : Outcome
 /// <summary>The targets cannot be done, whatever else is: proved.</summary>
 public sealed record Unreachable : Outcome
 {
-    /// <summary>What can be done at most.</summary>
-    public required ItemSet Doable { get; init; }
-
-    /// <summary>For each item that stays undone and on which a target waits, what holds it; all of them stay undone too.</summary>
+    /// <summary>For each item that stays undone and on which a target waits, what holds it; what of that is allowed stays undone too.</summary>
     public required IReadOnlyDictionary<int, ItemSet> Walls { get; init; }
 }

@@ -2,35 +2,34 @@ using Wainwright.Geometry;
 
 namespace Wainwright.Access;
 
-public sealed partial class PlanSearch
+internal sealed partial class PlanSearch
 {
     /// <summary>
     /// Cuts that a choice violates; their members join the choice until the targets can be done, so that one pass gives many
-    /// cuts with little in common.
+    /// cuts with little in common. What the choice has become.
     /// </summary>
-    private void Separate(ItemSet choice, out ItemSet reached)
+    private ItemSet Separated(ItemSet choice)
     {
-        reached = choice.Copy();
+        var grown = choice.Copy();
         while (true)
         {
-            var closure = Close(reached);
-            if (targets.IsWithin(closure.Done)) return;
-            var stuck = reached.Without(closure.Done);
-            var groups = SinkComponents.Of(targets.Where(stuck.Has), stuck, i => Within(closure.Wall(i)));
-            foreach (var group in groups)
+            var closure = new Closure(learned, puzzle.Count);
+            if (closure.Reaches(targets, grown)) return grown;
+            foreach (var group in SinkComponents.Of(targets.Where(closure.Stuck.Has), closure.Stuck, closure.Wall))
             {
                 var outside = new ItemSet(puzzle.Count);
                 foreach (var item in group)
                 {
-                    outside.AddAll(Within(closure.Wall(item)));
-                    if (closure.Wall(item).Count <= ShortWall) Learn(new(item, Within(closure.Wall(item))));
+                    var wall = Allowed(closure.Wall(item));
+                    outside.AddAll(wall);
+                    if (wall.Count <= ShortWall) Learn(new(item, wall));
                 }
                 foreach (var item in group) outside.Remove(item);
                 foreach (var item in group.OrderByDescending(targets.Has).ThenBy(i => i).Take(CutsPerGroup))
                 {
                     var cut = Shrunk(item, outside);
                     Learn(cut);
-                    reached.AddAll(cut.OneOf);
+                    grown.AddAll(cut.OneOf);
                 }
             }
         }
@@ -43,14 +42,16 @@ public sealed partial class PlanSearch
     private Cut Shrunk(int item, ItemSet oneOf)
     {
         var left = oneOf.Copy();
-        var allowed = universe.Without(left);
-        var closure = new Closure(learned, puzzle.Count).Grow(allowed, until: item);
+        var others = allowed.Without(left);
+        var goal = ItemSet.Of(puzzle.Count, item);
+        var closure = new Closure(learned, puzzle.Count);
+        closure.Reaches(goal, others);
         foreach (var q in oneOf.OrderBy(i => puzzle.Costs[i]).ThenBy(i => i))
         {
             if (IsSpent) break;
-            allowed.Add(q);
-            var trial = closure.Copy().Grow(allowed, until: item);
-            if (trial.Done.Has(item)) allowed.Remove(q);
+            others.Add(q);
+            var trial = closure.Copy();
+            if (trial.Reaches(goal, others)) others.Remove(q);
             else
             {
                 closure = trial;
@@ -66,15 +67,16 @@ public sealed partial class PlanSearch
         foreach (var q in plan.Where(q => !targets.Has(q)).ToList())
         {
             if (IsSpent) return;
-            var without = Close(universe.Without(q)).Done;
-            foreach (var p in plan.Where(p => p != q && !without.Has(p))) Learn(new(p, ItemSet.Of(puzzle.Count, q)));
+            var closure = new Closure(learned, puzzle.Count);
+            if (closure.Reaches(targets, allowed.Without(q))) continue;
+            foreach (var p in closure.Stuck.Where(plan.Has)) Learn(new(p, ItemSet.Of(puzzle.Count, q)));
         }
     }
 
-    private ItemSet Within(ItemSet wall)
+    private ItemSet Allowed(ItemSet wall)
     {
         var inside = wall.Copy();
-        inside.KeepOnly(universe);
+        inside.KeepOnly(allowed);
         return inside;
     }
 

@@ -3,6 +3,10 @@ namespace Wainwright.Geometry;
 /// <summary>Displacements of a moving box that would put it into an obstacle's box.</summary>
 internal readonly record struct Forbidden(int Item, Cells Where)
 {
+    /// <summary>How far the moving box has to go from where it was found until the two only touch; of use when they overlap there.</summary>
+    public int LeastWayOutMm => Math.Min(
+        Math.Min(Math.Min(1 - Where.X0, Where.X1 + 1), Math.Min(1 - Where.Y0, Where.Y1 + 1)), Math.Min(1 - Where.Z0, Where.Z1 + 1)) / 2;
+
     /// <summary>All displacements at which any of the moving boxes would overlap any box of the obstacle.</summary>
     /// <param name="moving">The moving boxes where they stand.</param>
     /// <param name="obstacle">What is in the way.</param>

@@ -5,22 +5,29 @@ internal sealed class Pose
 {
     private ItemSet? begunWith;
 
-    public Pose(IReadOnlyList<Box> boxes, Forbidden[] forbidden, Shell shell)
+    /// <param name="boxes">The moving boxes.</param>
+    /// <param name="forbidden">Displacements that are not possible.</param>
+    /// <param name="shell">What it must leave.</param>
+    /// <param name="awayMm">How far it has to come along any axis; absent when it must leave the shell.</param>
+    public Pose(IReadOnlyList<Box> boxes, Forbidden[] forbidden, Shell shell, int? awayMm = null)
     {
         Boxes = boxes;
         Forbidden = forbidden;
         var bounds = Box.Around(boxes);
         var out_ = shell.Outside;
-        // beyond this the thing is outside on that side and nothing more can be learned
-        var spare = Math.Max(bounds.X1 - bounds.X0, Math.Max(bounds.Y1 - bounds.Y0, bounds.Z1 - bounds.Z0)) + 1;
-        Window = new(
-            2 * (out_.X0 - bounds.X1 - spare), 2 * (out_.Y0 - bounds.Y1 - spare), 2 * (out_.Z0 - bounds.Z1 - spare),
-            2 * (out_.X1 - bounds.X0 + spare), 2 * (out_.Y1 - bounds.Y0 + spare), 2 * (out_.Z1 - bounds.Z0 + spare));
+        var goal = awayMm is { } away
+            ? new Cells(-2 * away, -2 * away, -2 * away, 2 * away, 2 * away, 2 * away)
+            : new Cells(
+                2 * (out_.X0 - bounds.X1), 2 * (out_.Y0 - bounds.Y1), 2 * (out_.Z0 - bounds.Z1),
+                2 * (out_.X1 - bounds.X0), 2 * (out_.Y1 - bounds.Y0), 2 * (out_.Z1 - bounds.Z0));
+        // further than its own size beyond the goal it is free on that side and nothing more can be learned
+        var spare = 2 * (Math.Max(bounds.Length(0), Math.Max(bounds.Length(1), bounds.Length(2))) + 1);
+        Window = new(goal.X0 - spare, goal.Y0 - spare, goal.Z0 - spare, goal.X1 + spare, goal.Y1 + spare, goal.Z1 + spare);
         Exits =
         [
-            Window with { X1 = 2 * (out_.X0 - bounds.X1) }, Window with { X0 = 2 * (out_.X1 - bounds.X0) },
-            Window with { Y1 = 2 * (out_.Y0 - bounds.Y1) }, Window with { Y0 = 2 * (out_.Y1 - bounds.Y0) },
-            Window with { Z1 = 2 * (out_.Z0 - bounds.Z1) }, Window with { Z0 = 2 * (out_.Z1 - bounds.Z0) },
+            Window with { X1 = goal.X0 }, Window with { X0 = goal.X1 },
+            Window with { Y1 = goal.Y0 }, Window with { Y0 = goal.Y1 },
+            Window with { Z1 = goal.Z0 }, Window with { Z0 = goal.Z1 },
         ];
     }
 

@@ -7,6 +7,15 @@ namespace Wainwright.Geometry;
 /// <param name="LandingMm">Clear ground outside, square to the wall; absent when nothing stands there.</param>
 public sealed record Gap(string Name, Heading Wall, Box Where, int? LandingMm = null)
 {
+    /// <summary>How much a box is too large to pass, turned by quarters as suits it best [mm]; 0 when it passes.</summary>
+    public int ShortFor(Box box)
+    {
+        var across = Enumerable.Range(0, 3).Where(a => a != Wall.Axis()).Select(Where.Length).ToArray();
+        int[] sides = [box.Length(0), box.Length(1), box.Length(2)];
+        return Enumerable.Range(0, 3).SelectMany(i => Enumerable.Range(0, 3).Where(j => j != i).Select(j => Math.Max(sides[i] - across[0], sides[j] - across[1])))
+            .Min(s => Math.Max(0, s));
+    }
+
     /// <summary>The part of the gap that lies in the wall of a room.</summary>
     internal Box In(Box slab) => Wall.Axis() switch
     {

@@ -20,7 +20,7 @@ public class GeometricPuzzleTests
             var costs = boxes.Select(_ => (long)random.Next(5, 60)).ToList();
             var best = BruteForce.Cheapest(Puzzle(boxes, costs), [0]);
 
-            var outcome = PlanSearch.Run(Puzzle(boxes, costs), [0], null, SearchBudget.Usual, CancellationToken.None);
+            var outcome = new Planner(Puzzle(boxes, costs)).Plan([0], null, SearchBudget.Usual, CancellationToken.None);
 
             if (best is null)
             {

@@ -29,7 +29,7 @@ public class PublishedPrecedenceTests
         foreach (var arc in arcs.Split(' ').Select(a => Numbers(a, '>'))) before[arc[1] - 1].Add(arc[0] - 1);
         var puzzle = Puzzle.OfWays(prices, [.. before.Select(b => (IReadOnlyList<ItemSet>)[b])]);
 
-        var plan = Assert.IsType<Solved>(PlanSearch.Run(puzzle, Numbers(targets, ' ').Select(t => t - 1), null, SearchBudget.Usual, CancellationToken.None));
+        var plan = Assert.IsType<Solved>(new Planner(puzzle).Plan(Numbers(targets, ' ').Select(t => t - 1), null, SearchBudget.Usual, CancellationToken.None));
 
         Assert.Equal(cost, plan.Cost);
         Assert.Equal(parts, plan.Order.Count);

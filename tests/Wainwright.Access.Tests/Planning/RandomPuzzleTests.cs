@@ -15,7 +15,7 @@ public class RandomPuzzleTests
             IReadOnlyList<int> targets = random.Next(3) == 0 ? [0, 1] : [0];
             var best = BruteForce.Cheapest(puzzle, targets);
 
-            var outcome = PlanSearch.Run(puzzle, targets, null, SearchBudget.Usual, CancellationToken.None);
+            var outcome = new Planner(puzzle).Plan(targets, null, SearchBudget.Usual, CancellationToken.None);
 
             if (best is null)
             {
@@ -38,7 +38,7 @@ public class RandomPuzzleTests
     public void The_same_puzzle_gives_the_same_plan_twice()
     {
         var puzzle = Random(new Random(5));
-        Solved Once() => Assert.IsType<Solved>(PlanSearch.Run(puzzle, [0], null, SearchBudget.Usual, CancellationToken.None));
+        Solved Once() => Assert.IsType<Solved>(new Planner(puzzle).Plan([0], null, SearchBudget.Usual, CancellationToken.None));
 
         Assert.Equal(Once().Order, Once().Order);
         Assert.Equal(Once().Questions, Once().Questions);
@@ -54,7 +54,7 @@ public class RandomPuzzleTests
             var puzzle = Random(random);
             if (BruteForce.Cheapest(puzzle, [0]) is not { } best) continue;
 
-            var plan = Assert.IsType<Solved>(PlanSearch.Run(puzzle, [0], null, new SearchBudget(0, 0), CancellationToken.None));
+            var plan = Assert.IsType<Solved>(new Planner(puzzle).Plan([0], null, new SearchBudget(0, 0), CancellationToken.None));
 
             Assert.InRange(plan.LowerBound, 0, best);
             Assert.InRange(plan.Cost, best, long.MaxValue);
@@ -69,7 +69,7 @@ public class RandomPuzzleTests
     {
         var puzzle = new Ways("t1: a | b c; a7; b2; c3").Puzzle;
 
-        var plan = Assert.IsType<Solved>(PlanSearch.Run(puzzle, [0], null, SearchBudget.Usual, new CancellationToken(canceled: true)));
+        var plan = Assert.IsType<Solved>(new Planner(puzzle).Plan([0], null, SearchBudget.Usual, new CancellationToken(canceled: true)));
 
         Assert.Empty(CertificateCheck.Faults(puzzle, ItemSet.All(4), plan));
         Assert.False(plan.LowerBound > 6);

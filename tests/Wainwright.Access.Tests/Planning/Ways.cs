@@ -23,7 +23,7 @@ internal sealed class Ways
 
     public int Item(string name) => names.IndexOf(name);
 
-    public Outcome Plan(string target) => PlanSearch.Run(Puzzle, [Item(target)], null, SearchBudget.Usual, CancellationToken.None);
+    public Outcome Plan(string target) => new Planner(Puzzle).Plan([Item(target)], null, SearchBudget.Usual, CancellationToken.None);
 
     public string Named(IEnumerable<int> items) => string.Join(' ', items.Select(i => names[i]));
 }

@@ -104,7 +104,7 @@ public class MoverTests
 
         Assert.IsType<WayOut>(With(2).Ask(new(1)));
         Assert.Equal([0], Assert.IsType<Stuck>(With(1).Ask(new(1))).Wall);
-        Assert.Equal([0], With(1).FoundWithin(new(1)));
+        Assert.Equal([(0, 2)], With(1).FoundWithin(new(1)));
         Assert.Empty(With(2).FoundWithin(new(1)));
     }
 

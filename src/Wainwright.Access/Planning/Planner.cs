@@ -1,0 +1,32 @@
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Plans for one puzzle after another target; what was learned for one plan serves the next.</summary>
+/// <param name="puzzle">Items, prices and the question.</param>
+public sealed class Planner(Puzzle puzzle)
+{
+    private readonly Learned learned = new(puzzle);
+
+    /// <summary>The cheapest plan, or the best one found with its lower bound, or the proof that there is none.</summary>
+    /// <param name="targets">What must be done.</param>
+    /// <param name="forbidden">What must not be done.</param>
+    /// <param name="budget">How much may be spent.</param>
+    /// <param name="stop">Ends the search early with the best found so far.</param>
+    public Outcome Plan(IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop) =>
+        new PlanSearch(puzzle, learned, targets, forbidden, budget, stop).Run();
+
+    /// <summary>What holds an item when these are done; nothing when it can be done.</summary>
+    public ItemSet? WallOf(int item, ItemSet done) => learned.WallOf(item, done);
+
+    /// <summary>Whether the targets can be done with those allowed.</summary>
+    public bool CanReach(ItemSet targets, ItemSet allowed) => new Closure(learned, puzzle.Count).Reaches(targets, allowed);
+
+    /// <summary>Everything that can be done out of those allowed.</summary>
+    public ItemSet Doable(ItemSet allowed)
+    {
+        var closure = new Closure(learned, puzzle.Count);
+        closure.Reaches(allowed, allowed);
+        return closure.Done;
+    }
+}

@@ -1,0 +1,119 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Turns the outcome of a search into steps a fitter can follow.</summary>
+internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, bool reachOnly)
+{
+    public RemovalPlan Write(Outcome outcome)
+    {
+        var solved = outcome as Solved;
+        var doubt = new Doubt(scene);
+        IReadOnlyList<string> contradictions = outcome is Unreachable stuck ? [.. doubt.Overlaps(stuck.Walls.Keys)] : [];
+        var steps = solved is null ? [] : Steps(solved);
+        return new()
+        {
+            Targets = asked,
+            ReachOnly = reachOnly,
+            Proof = solved is null ? (contradictions.Count > 0 ? Proof.CannotTell : Proof.ProvedUnreachable) : solved.IsProved ? Proof.ProvedCheapest : Proof.BestFound,
+            LowerBoundMinutes = (solved?.LowerBound ?? 0) / 600.0,
+            OutMinutes = steps.Sum(s => s.OutMinutes),
+            BackMinutes = steps.Sum(s => s.BackMinutes),
+            DamageMinutes = steps.Sum(s => s.DamageMinutes),
+            Steps = steps,
+            BlockedBy = [.. asked.Where(scene.IsStanding).SelectMany(Blockings)],
+            HeldForGood = outcome is Unreachable none ? [.. none.Walls.Where(w => scene.Items[w.Key] is not (IsOut or Spoiled)).Select(w => Held(w.Key, w.Value))] : [],
+            Assumes = Doubt.Assumptions,
+            ToMeasure = [.. doubt.ToMeasure(steps, outcome).Distinct()],
+            Cautions = [.. Doubt.Cautions, .. steps.SelectMany(s => s.Cautions).Distinct()],
+            Effort = new(outcome.Questions, outcome.MasterSolves, solved?.Proof.Cuts.Count ?? 0),
+        };
+    }
+
+    private List<RemovalStep> Steps(Solved solved)
+    {
+        var order = new StepOrder(scene, planner, solved.Order).Of(targets);
+        var reasons = new Reasons(scene, planner, order, targets, solved.Proof.Allowed);
+        var steps = new List<RemovalStep>();
+        var done = new ItemSet(scene.Items.Count);
+        foreach (var item in order)
+        {
+            if (Step(item, done, reasons.Of(item), steps.Count + 1) is { } step) steps.Add(step);
+            done.Add(item);
+        }
+        return WithDamage(steps, order);
+    }
+
+    private RemovalStep? Step(int index, ItemSet done, Because why, int number)
+    {
+        var item = scene.Items[index];
+        StepKind? kind = item switch
+        {
+            MakeSafe => StepKind.MakeSafe,
+            Undo => StepKind.Undo,
+            Disconnect => StepKind.Disconnect,
+            TakeOut => StepKind.TakeOut,
+            TakePiece => StepKind.TakePiece,
+            HandOn => StepKind.Reach,
+            _ => null, // that a part counts as out, or as spoiled, is no work
+        };
+        if (kind is null) return null;
+        var way = item is TakeOut or TakePiece ? scene.Room.WayOf(index, done) : null;
+        return new()
+        {
+            Number = number,
+            Kind = kind.Value,
+            Part = Wording.PartOf(scene, item)?.Id,
+            Joint = (item as Undo)?.Joint.Id,
+            Line = (item as Disconnect)?.Line.Id,
+            Medium = (item as MakeSafe)?.Medium,
+            Piece = (item as TakePiece)?.Name,
+            Action = Wording.Action(scene, item),
+            OutMinutes = item.Price.Out,
+            BackMinutes = item.Price.Back,
+            DamageMinutes = 0,
+            Origin = item.Origin,
+            People = (item as TakeOut)?.People ?? 1,
+            Why = why,
+            Through = way?.Gap?.Name,
+            Path = [.. way?.Path.Select(PointOf) ?? []],
+            With = [.. (item as TakeOut)?.With.Select(p => p.Id) ?? []],
+            Licence = Wording.Licence(scene, item),
+            Cautions = [.. Wording.Cautions(scene, item), .. Tight(index, done)],
+        };
+    }
+
+    private IEnumerable<string> Tight(int item, ItemSet done)
+    {
+        if (scene.Items[item] is TakeOut or TakePiece && scene.Room.IsTight(item, done))
+            yield return $"{Wording.Subject(scene, scene.Items[item])} goes with less than {scene.Options.TightBelowMm} mm to spare: measure and try before relying on it.";
+    }
+
+    /// <summary>Expected damage is shown at the first step that does it.</summary>
+    private List<RemovalStep> WithDamage(List<RemovalStep> steps, IReadOnlyList<int> order)
+    {
+        foreach (var spoiled in order.Select(i => scene.Items[i]).OfType<Spoiled>())
+        {
+            var at = steps.FindIndex(s => s.Joint is { } id && scene.Job.Joints.First(j => j.Id == id) is { Release.Destructive: true } j && j.Part == spoiled.Part.Id);
+            steps[at] = steps[at] with { DamageMinutes = spoiled.Price.Damage };
+        }
+        return steps;
+    }
+
+    private IEnumerable<Blocking> Blockings(PartId target) =>
+        scene.Room.Hindrances(scene.PartOf(target)!).Select(h => new Blocking(
+            target, PartBody.DirectionOf(h.Heading), scene.PartBehind(h.Item)?.Id, h.FreeMm, h.ShortMm, PartBody.DirectionOf(h.Dodge)));
+
+    private HeldFor Held(int item, ItemSet wall)
+    {
+        var (opening, shortMm) = wall.IsEmpty ? scene.Room.NearestOpening(item) : (null, null);
+        return new(
+            Wording.Subject(scene, scene.Items[item]), Wording.PartOf(scene, scene.Items[item])?.Id,
+            [.. wall.Select(i => Wording.Subject(scene, scene.Items[i]))],
+            [.. wall.Select(i => Wording.PartOf(scene, scene.Items[i])?.Id).OfType<PartId>().Distinct()],
+            opening, shortMm);
+    }
+
+    private static PathPoint PointOf(Waypoint w) => new(PartBody.PlaceOf(w.ShiftMm), [.. w.TurnedAbout.Select(a => (Axis)a)]);
+}

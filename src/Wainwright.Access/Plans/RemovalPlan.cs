@@ -1,0 +1,103 @@
+using Wainwright.Fitout;
+
+namespace Wainwright.Access;
+
+/// <summary>What a plan is worth.</summary>
+public enum Proof
+{
+    /// <summary>No plan made of these moves is cheaper: proved.</summary>
+    ProvedCheapest,
+
+    /// <summary>The best one found before the budget ran out; the lower bound says how much cheaper another could be.</summary>
+    BestFound,
+
+    /// <summary>No plan made of these moves exists: proved.</summary>
+    ProvedUnreachable,
+
+    /// <summary>None was found, but the measures contradict one another: measure what is named first.</summary>
+    CannotTell,
+}
+
+/// <summary>How to take parts out, or get a hand to them: what comes out, in which order, by which door, in how long.</summary>
+public sealed record RemovalPlan
+{
+    /// <summary>What was asked for.</summary>
+    public required IReadOnlyList<PartId> Targets { get; init; }
+
+    /// <summary>Whether the parts are to be reached by hand only, not taken out.</summary>
+    public required bool ReachOnly { get; init; }
+
+    /// <summary>What the plan is worth.</summary>
+    public required Proof Proof { get; init; }
+
+    /// <summary>No plan costs less [min]; 0 when there is none.</summary>
+    public required double LowerBoundMinutes { get; init; }
+
+    /// <summary>Labour until the targets are out [min], all people together.</summary>
+    public required double OutMinutes { get; init; }
+
+    /// <summary>Labour to bring everything back [min], its own sum.</summary>
+    public required double BackMinutes { get; init; }
+
+    /// <summary>Expected labour to put right what is spoiled [min].</summary>
+    public required double DamageMinutes { get; init; }
+
+    /// <summary>All of it [min].</summary>
+    public double TotalMinutes => OutMinutes + BackMinutes + DamageMinutes;
+
+    /// <summary>What is done, in order, the targets' own steps included; empty when there is no plan.</summary>
+    public required IReadOnlyList<RemovalStep> Steps { get; init; }
+
+    /// <summary>What stands in the targets' way with nothing removed, in each direction.</summary>
+    public required IReadOnlyList<Blocking> BlockedBy { get; init; }
+
+    /// <summary>Where there is no plan: what holds what, until the structure of the van holds the last.</summary>
+    public required IReadOnlyList<HeldFor> HeldForGood { get; init; }
+
+    /// <summary>What the plan costs if round and slanting parts are as small as they can be and nothing needs clearance; absent when not asked or the same.</summary>
+    public Bracket? Bracket { get; init; }
+
+    /// <summary>What is taken for granted, for this plan.</summary>
+    public required IReadOnlyList<string> Assumes { get; init; }
+
+    /// <summary>What is not known and would make the plan surer: each names the measurement.</summary>
+    public required IReadOnlyList<string> ToMeasure { get; init; }
+
+    /// <summary>What to heed, and what this plan does not prove.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Parts that leave the van, in order.</summary>
+    public IEnumerable<PartId> PartsOut => Steps.Where(s => s.Kind == StepKind.TakeOut).SelectMany(s => s.With.Prepend(s.Part!.Value));
+
+    /// <summary>How much was worked out for it.</summary>
+    public required SearchEffort Effort { get; init; }
+}
+
+/// <summary>What a search spent.</summary>
+/// <param name="Questions">Questions of room worked out.</param>
+/// <param name="MasterSolves">Covering problems solved.</param>
+/// <param name="Cuts">Proved sentences of the kind “whoever takes this out must also take out one of those”.</param>
+public sealed record SearchEffort(int Questions, int MasterSolves, int Cuts);
+
+/// <summary>The answer under the most favourable reading of shapes and clearances.</summary>
+/// <param name="LowMinutes">Total then [min]; absent when even then there is no plan.</param>
+/// <param name="Differs">Parts that would then stay in: a trial fit or a closer measure of what is round them may save them.</param>
+public sealed record Bracket(double? LowMinutes, IReadOnlyList<PartId> Differs);
+
+/// <summary>What stops a part first in one direction, with nothing removed.</summary>
+/// <param name="Target">The part that is pushed.</param>
+/// <param name="Direction">Where it is pushed.</param>
+/// <param name="Part">What it meets; absent for the van itself.</param>
+/// <param name="FreeMm">How far it goes before that.</param>
+/// <param name="ShortMm">How much it is too large to pass.</param>
+/// <param name="Dodge">The side to which it would have to shift to clear it.</param>
+public sealed record Blocking(PartId Target, Direction Direction, PartId? Part, int FreeMm, int ShortMm, Direction Dodge);
+
+/// <summary>A thing that cannot be done, and what holds it.</summary>
+/// <param name="What">The thing, in words.</param>
+/// <param name="Part">The part it is about; absent for what belongs to none.</param>
+/// <param name="By">What holds it, in words; empty when the van itself does, or it was to stay.</param>
+/// <param name="ByParts">Parts that hold it.</param>
+/// <param name="NearestOpening">Where the van itself holds it: the opening it comes nearest to passing.</param>
+/// <param name="ShortMm">How much it is too large for that opening in its best attitude; 0 when it would pass the opening and only cannot get there.</param>
+public sealed record HeldFor(string What, PartId? Part, IReadOnlyList<string> By, IReadOnlyList<PartId> ByParts, string? NearestOpening, int? ShortMm);

@@ -1,0 +1,82 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Plans how to get at parts of one van in one state. What is learned for one question serves the next.</summary>
+/// <remarks>Not for use by several threads at once.</remarks>
+public sealed class RemovalPlanner
+{
+    private readonly AccessOptions options;
+    private readonly Scene scene;
+    private readonly Planner planner;
+    private readonly Lazy<(Scene Scene, Planner Planner)> favourable;
+
+    /// <param name="job">The job; what its parts say is usually taken out first is not read.</param>
+    /// <param name="options">What the planner is told beside; absent for the usual.</param>
+    public RemovalPlanner(Job job, AccessOptions? options = null)
+    {
+        this.options = options ?? new();
+        scene = new(job, this.options, optimistic: false);
+        planner = new(scene.Puzzle);
+        favourable = new(() =>
+        {
+            var loose = new Scene(job, this.options, optimistic: true);
+            return (loose, new(loose.Puzzle));
+        });
+    }
+
+    /// <summary>How to take parts out, for one question.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="parts">The parts wanted out.</param>
+    /// <param name="options">What the planner is told beside; absent for the usual.</param>
+    public static RemovalPlan Remove(Job job, IReadOnlyList<PartId> parts, AccessOptions? options = null) => new RemovalPlanner(job, options).Remove(parts);
+
+    /// <summary>How to get a hand to parts, for one question.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="parts">The parts to reach.</param>
+    /// <param name="options">What the planner is told beside; absent for the usual.</param>
+    public static RemovalPlan Reach(Job job, IReadOnlyList<PartId> parts, AccessOptions? options = null) => new RemovalPlanner(job, options).Reach(parts);
+
+    /// <summary>How to take parts out.</summary>
+    /// <param name="parts">The parts wanted out; those that are out already are passed over.</param>
+    /// <exception cref="ArgumentException">A part is not in the job.</exception>
+    public RemovalPlan Remove(IReadOnlyList<PartId> parts) => Plan(parts, reachOnly: false);
+
+    /// <summary>How to get a hand to parts.</summary>
+    /// <param name="parts">The parts to reach; those that are out already or have no measures are passed over, the latter with a word.</param>
+    /// <exception cref="ArgumentException">A part is not in the job.</exception>
+    public RemovalPlan Reach(IReadOnlyList<PartId> parts) => Plan(parts, reachOnly: true);
+
+    private RemovalPlan Plan(IReadOnlyList<PartId> parts, bool reachOnly)
+    {
+        if (parts.FirstOrDefault(p => scene.PartOf(p) is null) is { Text: not null } unknown) throw new ArgumentException($"No part {unknown} in this job.", nameof(parts));
+        var wanted = parts.Distinct().Where(p => scene.IsStanding(p)).ToList();
+        var outcome = Search(scene, planner, wanted, reachOnly);
+        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, reachOnly), reachOnly).Write(outcome);
+        return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, reachOnly) } : plan;
+    }
+
+    private Bracket? BracketOf(RemovalPlan plan, IReadOnlyList<PartId> wanted, bool reachOnly)
+    {
+        var (loose, its) = favourable.Value;
+        if (Search(loose, its, wanted, reachOnly) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
+        var low = easy.LowerBound / 600.0;
+        if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
+        var stays = easy.Order.Select(i => loose.Items[i]).OfType<TakeOut>().SelectMany(t => t.Load).Select(p => p.Id).ToHashSet();
+        return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
+    }
+
+    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, bool reachOnly)
+    {
+        var stay = new ItemSet(where.Items.Count);
+        foreach (var (item, index) in where.Items.Select((item, index) => (item, index)))
+            if (item is TakeOut load && load.Load.Any(p => options.MustStay.Contains(p.Id)) || item is TakePiece piece && options.MustStay.Contains(piece.Part.Id))
+                stay.Add(index);
+        return with.Plan(TargetsOf(where, wanted, reachOnly), stay, options.Budget, options.Stop);
+    }
+
+    private static List<int> TargetsOf(Scene where, IReadOnlyList<PartId> wanted, bool reachOnly) => reachOnly
+        ? [.. wanted.Select(where.HandItem).OfType<int>()]
+        : [.. wanted.Select(where.OutItem)];
+}

@@ -1,0 +1,152 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>Whether hand and tool get to a fixing, a line's end or a part.</summary>
+/// <remarks>
+/// The probe comes in from outside by straight slides and keeps its attitude. The arm and the body behind the hand are not
+/// modelled: a way for the hand is necessary, not sufficient.
+/// </remarks>
+internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle Obstacle)> standing, int items)
+{
+    private readonly Dictionary<string, Lazy<Probe>> probes = [];
+    private readonly IReadOnlyList<Obstacle> obstacles = [.. standing.Select(s => s.Obstacle)];
+    private readonly IReadOnlyList<Obstacle> withShell = [new(Obstacle.Fixed, shell.Blocks), .. standing.Select(s => s.Obstacle)];
+
+    /// <summary>One question for each fixing of a joint; for a joint nobody measured, whether a hand gets to what it holds.</summary>
+    /// <param name="joint">The joint.</param>
+    /// <param name="held">The parts it holds together.</param>
+    /// <param name="before">Those, and what they are fixed to or stand on: what was in place when it was done up.</param>
+    public IEnumerable<Func<ItemSet, Answer>> Of(Joint joint, IReadOnlyList<Part> held, IReadOnlyList<Part> before)
+    {
+        if (joint.Points.Count == 0)
+        {
+            var measured = held.Where(p => !p.Outside && p.Solids.Count > 0).ToList();
+            return measured.Count == 0 ? [] : [Touching(measured[0])];
+        }
+        var own = held.SelectMany(p => p.Solids).SelectMany(s => PartBody.Of(s).Outer).ToList();
+        IReadOnlyList<Heading> from = joint.Release.From is { } side ? [PartBody.HeadingOf(side)] : Enum.GetValues<Heading>();
+        var tools = HandTool.For(joint);
+        return joint.Points.Distinct().Select(p => AsAssembled(joint, before, At(PartBody.PointOf(p), own, from, tools)));
+    }
+
+    /// <summary>Joints with a fixing that no tool modelled gets to even with nothing else in the van.</summary>
+    public HashSet<JointId> OnTrial { get; } = [];
+
+    /// <summary>
+    /// A fixing was once done up with the parts it holds, and what those rest on, in place. Where no tool modelled gets to it
+    /// past those alone, the tools are too few, not the room too small: then those parts are passed through, and the plan asks
+    /// for a trial.
+    /// </summary>
+    private Func<ItemSet, Answer> AsAssembled(Joint joint, IReadOnlyList<Part> before, Func<ItemSet, Answer> question)
+    {
+        var itsOwn = ItemSet.Of(items, standing.Where(s => before.Contains(s.Part)).Select(s => s.Obstacle.Item));
+        var all = ItemSet.All(items);
+        var settled = new Lazy<Func<ItemSet, Answer>>(() =>
+        {
+            if (question(all.Without(itsOwn)) is WayOut) return question;
+            OnTrial.Add(joint.Id);
+            if (question(all) is not WayOut) return _ => new WayOut([], new(items), null);
+            return gone =>
+            {
+                var passed = gone.Copy();
+                passed.AddAll(itsOwn);
+                var answer = question(passed);
+                return answer is WayOut way ? way with { Through = way.Through.Without(itsOwn) } : answer;
+            };
+        });
+        // where it is reached all the same nothing needs to be settled
+        return gone => question(gone) is WayOut way ? way : settled.Value(gone);
+    }
+
+    /// <summary>Whether a hand gets to where a line ends, or to the part it ends at.</summary>
+    public IEnumerable<Func<ItemSet, Answer>> Of(Line line, LineEnd end, bool isFrom, Part? at)
+    {
+        if (at is { Outside: false, Solids.Count: > 0 }) return [Touching(at)];
+        if (at is not null || line.Route.Count == 0 || end.Part is not null) return [];
+        var place = PartBody.PointOf(isFrom ? line.Route[0] : line.Route[^1]);
+        return [At(place, [], Enum.GetValues<Heading>(), HandTool.Hand)];
+    }
+
+    /// <summary>Whether a flat hand gets to lie against a part, whichever way it is held.</summary>
+    public Func<ItemSet, Answer> Touching(Part part)
+    {
+        var target = PartBody.Of(part.Solids).Outer;
+        var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
+        var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands.Select(hand => new Probe([hand], round, shell))]);
+        return gone => Any(hands.Value.Select(hand => hand.Touch(gone, target)), gone.Size);
+    }
+
+    private Func<ItemSet, Answer> At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
+    {
+        var places = from.Select(heading => (Heading: heading, At: Surface(fixing, heading, own))).ToList();
+        if (places.Exists(p => IsOutside(p.At, p.Heading))) return gone => new WayOut([], new(gone.Size), null);
+        var reach = new Lazy<FixingReach>(() => new(
+            places.SelectMany(p => tools.Select(tool => tool.From(p.Heading)).Select(boxes => (p.At, boxes, ProbeOf(boxes)))), withShell));
+        return gone => reach.Value.Ask(gone);
+    }
+
+    private Lazy<Probe> ProbeOf(IReadOnlyList<Box> boxes)
+    {
+        var key = string.Join(' ', boxes);
+        if (!probes.TryGetValue(key, out var probe)) probes[key] = probe = new(() => new(boxes, obstacles, shell));
+        return probe;
+    }
+
+    /// <summary>The first way there is; none only when there is none by any, held by all that holds any.</summary>
+    private static Answer Any(IEnumerable<Answer> answers, int size)
+    {
+        var wall = new ItemSet(size);
+        foreach (var answer in answers)
+        {
+            if (answer is WayOut) return answer;
+            wall.AddAll(((Stuck)answer).Wall);
+        }
+        return new Stuck(wall);
+    }
+
+    /// <summary>Where the tool meets the fixing: out of whatever the fixing holds, towards the tool.</summary>
+    private static Point Surface(Point fixing, Heading towards, IReadOnlyList<Box> own)
+    {
+        var at = fixing;
+        for (var layers = 0; layers < 6; layers++)
+        {
+            var cover = own.Where(b => Covers(b, at, towards)).ToList();
+            if (cover.Count == 0) return at;
+            at = Moved(at, towards, towards.Sign() > 0 ? cover.Max(b => b.High(towards.Axis())) : cover.Min(b => b.Low(towards.Axis())));
+        }
+        return at;
+    }
+
+    private static bool Covers(Box box, Point at, Heading towards)
+    {
+        for (var axis = 0; axis < 3; axis++)
+        {
+            var c = Along(at, axis);
+            if (axis != towards.Axis() ? c < box.Low(axis) || c > box.High(axis)
+                : towards.Sign() > 0 ? c < box.Low(axis) - NearMm || c >= box.High(axis) : c > box.High(axis) + NearMm || c <= box.Low(axis))
+                return false;
+        }
+        return true;
+    }
+
+    private const int NearMm = 2; // a fixing drawn this close to a sheet is taken to go through it
+
+    /// <summary>At the skin, or beyond it, with the tool on the far side: it is worked from outside the van.</summary>
+    private bool IsOutside(Point at, Heading towards)
+    {
+        var axis = towards.Axis();
+        var c = Along(at, axis);
+        return towards.Sign() > 0 ? c >= shell.Room.High(axis) - NearMm : c <= shell.Room.Low(axis) + NearMm;
+    }
+
+    private static double Along(Point at, int axis) => axis switch { 0 => at.XMm, 1 => at.YMm, _ => at.ZMm };
+
+    private static Point Moved(Point at, Heading heading, double to) => heading.Axis() switch
+    {
+        0 => at with { XMm = to },
+        1 => at with { YMm = to },
+        _ => at with { ZMm = to },
+    };
+}

@@ -1,0 +1,48 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>A part's solids as shapes of the geometry.</summary>
+internal static class PartBody
+{
+    public static Body Of(IEnumerable<Solid> solids) => Body.Union(solids.Select(Of));
+
+    public static Body Of(Solid solid)
+    {
+        var turn = new Turn(solid.YawDeg, solid.TiltDeg);
+        switch (solid)
+        {
+            case BoxSolid box:
+                return Body.BoxBetween(PointOf(box.At), PointOf(box.At + box.Size), turn);
+            case CylinderSolid round:
+                var along = (int)round.Along;
+                var from = Coordinate(round.At, along);
+                return Body.Cylinder(along, Across(round.At, along), round.DiameterMm / 2, from, from + round.LengthMm, turn);
+            case PrismSolid prism:
+                var start = Coordinate(prism.Outline[0], (int)prism.Along);
+                return Body.Prism((int)prism.Along, prism.Plane(), start, start + prism.LengthMm, turn);
+            default:
+                throw new NotSupportedException($"Solids of the kind {solid.GetType().Name} have no shape here.");
+        }
+    }
+
+    public static Point PointOf(Place place) => new(place.XMm, place.YMm, place.ZMm);
+
+    public static Place PlaceOf(Point point) => new(point.XMm, point.YMm, point.ZMm);
+
+    /// <summary>The same direction in both vocabularies: their orders agree, and a test holds them to it.</summary>
+    public static Heading HeadingOf(Direction direction) => (Heading)(int)direction;
+
+    /// <summary>The same direction in both vocabularies.</summary>
+    public static Direction DirectionOf(Heading heading) => (Direction)(int)heading;
+
+    private static double Coordinate(Place place, int axis) => axis switch { 0 => place.XMm, 1 => place.YMm, _ => place.ZMm };
+
+    private static (double U, double V) Across(Place place, int axis) => axis switch
+    {
+        0 => (place.YMm, place.ZMm),
+        1 => (place.XMm, place.ZMm),
+        _ => (place.XMm, place.YMm),
+    };
+}

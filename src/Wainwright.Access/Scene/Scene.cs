@@ -1,0 +1,114 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>A van as items that can be done one after another.</summary>
+/// <remarks>
+/// What the workshop usually takes out first is not read here: order comes from joints, lines, what stands on what, and room.
+/// </remarks>
+internal sealed partial class Scene
+{
+    private readonly Job job;
+    private readonly AccessOptions options;
+    private readonly List<Item> items = [];
+    private readonly Dictionary<Medium, int> safe = [];
+    private readonly Dictionary<JointId, int> undo = [];
+    private readonly Dictionary<(LineId, bool IsFrom), int> ends = [];
+    private readonly Dictionary<PartId, int> spoiled = [];
+    private readonly Dictionary<PartId, int> isOut = [];
+    private readonly Dictionary<PartId, int> handOn = [];
+    private readonly Dictionary<(PartId, string), int> pieceOut = [];
+    private readonly Dictionary<PartId, Part> parts;
+    private readonly ILookup<PartId?, Part> carried;
+    private readonly HashSet<PartId> already;
+
+    public Scene(Job job, AccessOptions options, bool optimistic)
+    {
+        (this.job, this.options) = (job, options);
+        parts = job.Parts.GroupBy(p => p.Id).ToDictionary(g => g.Key, g => g.First());
+        carried = job.Parts.Where(p => p.CarriedOutWith is { } with && parts.ContainsKey(with)).ToLookup(p => p.CarriedOutWith);
+        already = [.. options.AlreadyOut];
+
+        foreach (var part in Standing) AddOut(part);
+        foreach (var joint in job.Joints) AddJoint(joint);
+        foreach (var part in Standing) AddWays(part);
+        foreach (var part in Standing) isOutToo(part);
+        foreach (var part in Standing.Where(p => p.Solids.Count > 0)) handOn[part.Id] = Add(new HandOn(part) { Origin = "" });
+        Room = new(this, optimistic);
+        Puzzle = new(
+            [.. items.Select(i => i.Price.Tenths)],
+            [.. items.Select(i => ItemSet.Of(items.Count, i.Needs))],
+            Room.Ask);
+
+        void isOutToo(Part part)
+        {
+            // what a load carries along is out when the load is
+            foreach (var (item, index) in items.Select((item, index) => (item, index)).ToList())
+                if (item is TakeOut load && load.With.Contains(part)) Allow(part, index);
+        }
+    }
+
+    /// <summary>The van's parts that are not out yet.</summary>
+    public IEnumerable<Part> Standing => parts.Values.Where(p => !already.Contains(p.Id));
+
+    public IReadOnlyList<Item> Items => items;
+
+    public Puzzle Puzzle { get; }
+
+    public SceneRoom Room { get; }
+
+    public Job Job => job;
+
+    public AccessOptions Options => options;
+
+    /// <summary>The item that says a part is out.</summary>
+    public int OutItem(PartId part) => isOut[part];
+
+    /// <summary>The item that says a hand is on a part; absent when it has no measures.</summary>
+    public int? HandItem(PartId part) => handOn.TryGetValue(part, out var item) ? item : null;
+
+    /// <summary>The item that says the piece with this solid is out.</summary>
+    public int OutItem(Part part, Solid solid) =>
+        PieceOf(part, solid) is { } piece ? pieceOut[(part.Id, piece)] : isOut[part.Id];
+
+    public bool IsStanding(PartId part) => parts.ContainsKey(part) && !already.Contains(part);
+
+    /// <summary>The part that an obstacle's item number stands for; none for the van itself.</summary>
+    public Part? PartBehind(int item) => item < 0 ? null : ((IsOut)items[item]).Part;
+
+    public Part? PartOf(PartId id) => parts.GetValueOrDefault(id);
+
+    /// <summary>The parts a joint holds together.</summary>
+    public IReadOnlyList<Part> HeldBy(Joint joint) => [.. new[] { PartOf(joint.Part), joint.To is { } to ? PartOf(to) : null }.OfType<Part>()];
+
+    /// <summary>What a part is fixed to or stands on.</summary>
+    public IEnumerable<Part> RestsOn(Part part) => job.Joints.Where(j => j.Part == part.Id && j.To is not null).Select(j => j.To!.Value)
+        .Concat(part.StandsOn).Concat(part.CarriedOutWith is { } with ? [with] : []).Select(PartOf).OfType<Part>();
+
+    private int Add(Item item)
+    {
+        items.Add(item);
+        return items.Count - 1;
+    }
+
+    /// <summary>The part, and all that leaves with it or with what leaves with it.</summary>
+    private List<Part> LoadOf(Part part)
+    {
+        var load = new List<Part> { part };
+        for (var i = 0; i < load.Count; i++)
+            foreach (var with in carried[load[i].Id])
+                if (!load.Contains(with) && !already.Contains(with.Id)) load.Add(with);
+        return load;
+    }
+
+    private const string Rest = "the rest";
+
+    private static string? PieceOf(Part part, Solid solid) => part.ComesApartInto.Count == 0
+        ? null
+        : part.ComesApartInto.FirstOrDefault(p => solid.Name is { } name && p.Solids.Contains(name))?.Name ?? Rest;
+
+    private static IEnumerable<(string Name, double Minutes, IReadOnlyList<Solid> Solids)> PiecesOf(Part part) => part.Solids
+        .GroupBy(s => PieceOf(part, s)!)
+        .Select(g => (g.Key, part.ComesApartInto.FirstOrDefault(p => p.Name == g.Key)?.Minutes ?? 0, (IReadOnlyList<Solid>)[.. g]));
+}

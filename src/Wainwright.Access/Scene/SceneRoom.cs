@@ -1,0 +1,161 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>The room of a scene: whether a load passes, and whether hand and tool get to a fixing.</summary>
+internal sealed class SceneRoom
+{
+    private const int PeelMm = 50; // a soft sheet is free when it comes this far off as a whole; common practice, no source
+
+    private readonly Scene scene;
+    private readonly bool optimistic;
+    private readonly Shell shell;
+    private readonly Fit fit;
+    private readonly List<(Part Part, Obstacle Obstacle)> standing = [];
+    private readonly Dictionary<int, Func<ItemSet, Answer>[]> questions = [];
+    private readonly HandReach reach;
+
+    public SceneRoom(Scene scene, bool optimistic)
+    {
+        (this.scene, this.optimistic) = (scene, optimistic);
+        shell = VanShell.ForParts(scene.Job.Vehicle);
+        fit = new(optimistic ? 0 : scene.Options.ClearanceMm, scene.Options.ShaveMm);
+        foreach (var part in scene.Standing)
+            foreach (var group in part.Solids.GroupBy(s => scene.OutItem(part, s)))
+                standing.Add((part, new(group.Key, Boxes(PartBody.Of(group)))));
+        reach = new(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
+    }
+
+    /// <summary>Whether an item can be done when these are done; needs are not asked here.</summary>
+    public Reply Ask(int item, ItemSet done)
+    {
+        var way = new ItemSet(done.Size);
+        foreach (var group in scene.Items[item].AnyOf)
+        {
+            var first = Array.Find(group, done.Has);
+            if (!Array.Exists(group, done.Has)) return new Held(ItemSet.Of(done.Size, group));
+            way.Add(first);
+        }
+        foreach (var question in QuestionsOf(item))
+            switch (question(done))
+            {
+                case WayOut out_:
+                    way.AddAll(out_.Through);
+                    break;
+                case Stuck stuck:
+                    return new Held(stuck.Wall);
+            }
+        // what an item needs in every plan is told to the planner apart
+        return new Free(way);
+    }
+
+    /// <summary>The way a load goes when these are out; nothing where its room is not modelled.</summary>
+    public WayOut? WayOf(int item, ItemSet done) => MoverOf(scene.Items[item])?.ShortWay(done) ?? FoldedOf(scene.Items[item])?.ShortWay(done);
+
+    /// <summary>Whether a load that goes when these are out would not go with some room on every side.</summary>
+    public bool IsTight(int item, ItemSet done)
+    {
+        if (scene.Items[item] is TakeOut { Part.FoldsTo: not null } || MoverOf(scene.Items[item]) is null) return false;
+        var roomy = fit with { ClearanceMm = Math.Max(fit.ClearanceMm, scene.Options.TightBelowMm) };
+        return Moving(scene.Items[item], roomy)!.Ask(done) is Stuck;
+    }
+
+    /// <summary>What stands round a part with nothing removed, contact allowed.</summary>
+    public IReadOnlyList<Hindrance> Hindrances(Part part) =>
+        MoverOf([part], part.Solids, fit with { ClearanceMm = 0 })?.Hindrances(new(scene.Items.Count)) ?? [];
+
+    /// <summary>The opening that a load comes nearest to passing, in its best attitude, and how much it is too large.</summary>
+    public (string? Opening, int? ShortMm) NearestOpening(int item)
+    {
+        if (MoverOf(scene.Items[item]) is not { } mover || shell.Gaps.Count == 0) return (null, null);
+        var nearest = shell.Gaps.Select(g => (g.Name, ShortMm: g.ShortFor(mover.Bounds))).MinBy(g => g.ShortMm);
+        return (nearest.Name, nearest.ShortMm);
+    }
+
+    /// <summary>Whether inner shapes could give another answer.</summary>
+    public bool IsExact => fit.ClearanceMm == 0 && scene.Standing.All(p => p.Outside || PartBody.Of(p.Solids).IsExact);
+
+    /// <summary>Whether a joint has a fixing that the modelled tools only get to past the parts it holds.</summary>
+    public bool IsOnTrial(Joint joint) => reach.OnTrial.Contains(joint.Id);
+
+    /// <summary>Items whose parts overlap this load in the model by more than a measuring error, and by how much.</summary>
+    public IReadOnlyList<(int Item, int OverlapMm)> FoundWithin(int item) => MoverOf(scene.Items[item])?.FoundWithin(new(scene.Items.Count)) ?? [];
+
+    /// <summary>All that is asked of the room before an item can be done: each must say yes.</summary>
+    public Func<ItemSet, Answer>[] QuestionsOf(int item)
+    {
+        if (questions.TryGetValue(item, out var known)) return known;
+        return questions[item] = [.. scene.Items[item] switch
+        {
+            TakeOut { Part.FoldsTo: not null, With.Count: 0 } load when MoverOf(load) is not null => [Soft(load)],
+            TakeOut or TakePiece => MoverOf(scene.Items[item]) is { } mover ? [mover.Ask] : [],
+            Undo undo => reach.Of(undo.Joint, scene.HeldBy(undo.Joint), [.. scene.HeldBy(undo.Joint).SelectMany(p => scene.RestsOn(p).Append(p)).Distinct()]),
+            Disconnect end => reach.Of(end.Line, end.End, end.IsFrom, end.End.Part is { } at ? scene.PartOf(at) : null),
+            HandOn hand => [reach.Touching(hand.Part)],
+            _ => Enumerable.Empty<Func<ItemSet, Answer>>(),
+        }];
+    }
+
+    /// <summary>A soft part goes as it lies, or comes off its place as a whole and is folded there.</summary>
+    private Func<ItemSet, Answer> Soft(TakeOut load)
+    {
+        var stiff = MoverOf(load)!;
+        var peeled = Mover.ComingAway(Boxes(PartBody.Of(load.Part.Solids)), PeelMm, Others([load.Part]), shell, fit);
+        var folded = FoldedOf(load)!;
+        return gone =>
+        {
+            if (stiff.Ask(gone) is WayOut as_is) return as_is;
+            var (off, away) = (peeled.Ask(gone), folded.Ask(gone));
+            if (off is WayOut first && away is WayOut then)
+            {
+                var through = first.Through.Copy();
+                through.AddAll(then.Through);
+                return then with { Through = through };
+            }
+            var wall = ((Stuck)stiff.Ask(gone)).Wall.Copy();
+            wall.AddAll(((off as Stuck) ?? (Stuck)away).Wall);
+            return new Stuck(wall);
+        };
+    }
+
+    private readonly Dictionary<Item, Mover?> movers = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Item, Mover?> foldedMovers = new(ReferenceEqualityComparer.Instance);
+
+    private Mover? MoverOf(Item item)
+    {
+        if (!movers.TryGetValue(item, out var known)) movers[item] = known = Moving(item, fit);
+        return known;
+    }
+
+    private Mover? FoldedOf(Item item)
+    {
+        if (foldedMovers.TryGetValue(item, out var known)) return known;
+        if (item is not TakeOut { Part.FoldsTo: { } size, With.Count: 0 } load || MoverOf(item) is null) return null;
+        var (folded, within) = Folded.Best(Box.Around(Boxes(PartBody.Of(load.Part.Solids))), size, shell.Room);
+        return foldedMovers[item] = Mover.Folded(folded, within, Others([load.Part]), shell);
+    }
+
+    private Mover? Moving(Item item, Fit with) => item switch
+    {
+        TakeOut load => MoverOf([.. load.Load], [.. load.Load.Where(p => !p.Outside).SelectMany(p => p.Solids)], with),
+        TakePiece piece => MoverOf([piece.Part], piece.Solids, with),
+        _ => null,
+    };
+
+    private Mover? MoverOf(IReadOnlyList<Part> load, IReadOnlyList<Solid> solids, Fit with)
+    {
+        if (load[0].Outside) return null; // it leaves outwards
+        var boxes = Boxes(PartBody.Of(solids));
+        if (boxes.Count == 0) return null;
+        var others = Others(load).ToList();
+        if (load.Count == 1)
+            foreach (var group in load[0].Solids.Except(solids).GroupBy(s => scene.OutItem(load[0], s)))
+                others.Add(new(group.Key, Boxes(PartBody.Of(group))));
+        return new(boxes, others, shell, load[0].LooseGoods ? with with { ClearanceMm = 0 } : with, Moves.SlidesAndQuarterTurns);
+    }
+
+    private IReadOnlyList<Obstacle> Others(IReadOnlyList<Part> load) => [.. standing.Where(s => !load.Contains(s.Part)).Select(s => s.Obstacle)];
+
+    private IReadOnlyList<Box> Boxes(Body body) => optimistic ? body.Inner : body.Outer;
+}
