@@ -24,7 +24,7 @@ public static class Wain
         }
         try
         {
-            return await line.InvokeAsync(new InvocationConfiguration { Output = at.Out, Error = at.Error, EnableDefaultExceptionHandler = false }, stop).ConfigureAwait(false);
+            return await line.InvokeAsync(new InvocationConfiguration { Output = at.Out, Error = at.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null }, stop).ConfigureAwait(false);
         }
         catch (BadInputException bad)
         {
@@ -64,6 +64,7 @@ public static class Wain
             Exit codes: 0 done · 1 something falls short · 2 bad input · 3 cannot tell · 70 our fault
             """);
         root.Options.OfType<HelpOption>().Single().Action = new Taught.Page();
+        root.Add(Serve.Command(at));
         root.Add(Validate.Command(at));
         root.Add(Check.Command(at));
         root.Add(Jobs.Command(at));
