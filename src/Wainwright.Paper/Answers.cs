@@ -18,6 +18,16 @@ public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadO
         return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks));
     }
 
+    /// <summary>Uses that must stop now; driving loaded is not said again where driving is stopped.</summary>
+    internal List<UseToday> Stopped()
+    {
+        var driving = Uses.Any(u => u is { Use: Use.Drive, MustStop: true });
+        return [.. Uses.Where(u => u.MustStop && !(driving && u.Use == Use.DriveLoaded))];
+    }
+
+    /// <summary>Uses that nothing stops and nothing shows to be safe.</summary>
+    internal List<UseToday> NotShown() => [.. Uses.Where(u => !u.MustStop && u.NotShown.Count > 0)];
+
     /// <summary>Findings with the numbers they carry on every page and drawing: the judged ones in rank, then those nobody has judged.</summary>
     internal IReadOnlyList<Numbered> Numbers() =>
         [.. Findings.OrderBy(f => f.WorstName is null ? 1 : 0).Select((f, i) => new Numbered(i + 1, f))];

@@ -38,7 +38,7 @@ public sealed record Drawing(string Svg, SectionView View, IReadOnlyList<Pin> Pi
 /// <summary>The van in section as a line drawing: shell, doors, ribs, parts, pins, measures.</summary>
 public static class SectionDrawing
 {
-    private const double SideMm = 11, LaneGapMm = 5, DimensionMm = 9, StripMm = 13, KeyLineMm = 3.6, KeyLetterMm = 2.5;
+    private const double SideMm = 11, LaneGapMm = 4.5, DimensionMm = 7.5, StripMm = 9.5, KeyLineMm = 3.6, KeyLetterMm = 2.5;
 
     /// <summary>The drawing as SVG, in millimetres of paper.</summary>
     public static string Svg(Job job, SectionView view, DrawingOptions? options = null) => Of(job, view, options).Svg;
@@ -87,7 +87,7 @@ public static class SectionDrawing
             up ? top : bottom, up, LaneGapMm);
     }
 
-    private static double Lane(List<Pin> pins, double widthMm) => pins.Count == 0 ? 2 : LaneGapMm + PinLane.Rows(pins, widthMm - 2) * PinLane.RowMm;
+    private static double Lane(List<Pin> pins, double widthMm) => pins.Count == 0 ? 2 : LaneGapMm - 0.5 + PinLane.Rows(pins, widthMm - 2) * PinLane.RowMm;
 
     private static Extent Whole(Job job, SectionView view, Projection on, List<Part> parts)
     {
@@ -99,8 +99,8 @@ public static class SectionDrawing
         return extent;
     }
 
-    /// <summary>The next scale that a rule can follow: a multiple of 5.</summary>
-    private static double RoundScale(double least) => Math.Max(5, Math.Ceiling(least / 5) * 5);
+    /// <summary>The next whole scale: it is said as "about", for the scale bar alone survives a copier.</summary>
+    private static double RoundScale(double least) => Math.Max(5, Math.Ceiling(least));
 
     /// <summary>A pin shows where its place lies beyond the cut or within a hand's breadth of it; the plan shows all.</summary>
     private static bool Shows(Pin pin, SectionView view, Projection on, Job job)

@@ -6,7 +6,7 @@ namespace Wainwright.Paper;
 internal sealed class ShellLines(Job job, SectionView view, Projection on, Sheet sheet, Ink ink)
 {
     /// <summary>How much of the cab and the running gear is hinted at [mm]; a sketch, not a measure.</summary>
-    public const double CabMm = 520, UnderMm = 320;
+    public const double CabMm = 420, UnderMm = 190;
 
     private const double WheelRadiusMm = 345, WheelCentreMm = -250; // a sketch; common practice, no source
 

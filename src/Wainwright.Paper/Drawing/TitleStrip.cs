@@ -19,9 +19,9 @@ internal sealed class TitleStrip(Job job, SectionView view, Projection on, Sheet
             SeenFrom.Above => (room.LengthMm, room.WidthMm),
             _ => (room.WidthMm, room.HeightMm),
         };
-        Level(sheet.X(u0), sheet.X(u1), topMm + 5.5, Mm(across));
+        Level(sheet.X(u0), sheet.X(u1), topMm + 4.6, Mm(across));
         Standing(sheet.Y(v0), sheet.Y(v1), view.From is SeenFrom.Right ? sheet.X(u0) - 3.5 : sheet.X(u1) + 3.5, Mm(up));
-        Strip(topMm + 9, widthMm);
+        Strip(topMm + 7, widthMm);
     }
 
     private void Level(double x0, double x1, double y, string text)
@@ -48,14 +48,13 @@ internal sealed class TitleStrip(Job job, SectionView view, Projection on, Sheet
 
     private void Strip(double y, double widthMm)
     {
-        ink.Line(0, y + 1, widthMm, y + 1, Pen.Solid);
+        ink.Line(0, y + 0.6, widthMm, y + 0.6, Pen.Solid);
         var narrow = widthMm < 130;
-        ink.Text(1, y + 4.6, view.Title, narrow ? 2.3 : 2.8, bold: true);
-        ink.Text(1, y + 8.4, view.Cut, LetterMm);
-        ink.Text(1, y + 11.9, string.Create(CultureInfo.InvariantCulture, $"{job.Id} · {job.Vehicle.Name}{(narrow ? "" : $" · about 1:{sheet.Scale:0} on paper · measures in mm · cab and wheels sketched")}"), 2.1);
-        Bar(widthMm - 3 - sheet.Mm(1000), y + 8.6);
-        if (view.From is SeenFrom.Left or SeenFrom.Above) Front(widthMm - 7 - sheet.Mm(1000), y + 8.6, -1);
-        if (view.From is SeenFrom.Right) Front(widthMm - 7 - sheet.Mm(1000), y + 8.6, 1);
+        ink.Text(1, y + 4, view.Title, narrow ? 2.3 : 2.8, bold: true);
+        ink.Text(1, y + 7.8, string.Create(CultureInfo.InvariantCulture, $"{view.Cut} · job {job.Id}{(narrow ? "" : $" · about 1:{sheet.Scale:0} on A4 · mm · cab and wheels sketched")}"), 2.1);
+        Bar(widthMm - 3 - sheet.Mm(1000), y + 4.8);
+        if (view.From is SeenFrom.Left or SeenFrom.Above) Front(widthMm - 7 - sheet.Mm(1000), y + 4.8, -1);
+        if (view.From is SeenFrom.Right) Front(widthMm - 7 - sheet.Mm(1000), y + 4.8, 1);
     }
 
     private void Bar(double x, double y)

@@ -88,7 +88,15 @@ public static class PlainWords
     public static string Of(Reading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        return $"{(reading.AtLeast ? "at least " : "")}{Number(reading.Value.Value)}{(reading.Value.PlusMinus is { } t ? $" ± {Number(t)}" : "")} {reading.Unit}";
+        var least = reading.AtLeast ? "at least " : "";
+        if (reading is { Quantity: Quantity.Time, Value: { Value: >= 120, PlusMinus: null } }) return $"{least}{Seconds(reading.Value.Value)}";
+        return $"{least}{Number(reading.Value.Value)}{(reading.Value.PlusMinus is { } t ? $" ± {Number(t)}" : "")} {reading.Unit}";
+    }
+
+    private static string Seconds(double seconds)
+    {
+        var (minutes, rest) = Math.DivRem((int)Math.Round(seconds), 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{minutes} min{(rest == 0 ? "" : $" {rest} s")}");
     }
 
     /// <summary>A number as it is read: no more than three figures after the point, thousands apart.</summary>
@@ -112,6 +120,14 @@ public static class PlainWords
 
     /// <summary>The first letter large.</summary>
     public static string Sentence(string text) => string.IsNullOrEmpty(text) ? "" : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>A sentence: large first letter, one full stop.</summary>
+    public static string Stop(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var whole = text.Trim();
+        return Sentence(whole.Length == 0 || whole[^1] is '.' or '!' or '?' or '…' ? whole : whole + ".");
+    }
 
     /// <summary>
     /// The text itself where it is no longer than <paramref name="most"/> letters, else as many whole clauses as fit, else whole
