@@ -1,0 +1,29 @@
+using Wainwright.Fitout;
+
+namespace Wainwright.Paper;
+
+/// <summary>Sheets for the wall, the owner's hand and the bench, each a page that needs nothing from outside.</summary>
+public static class Sheets
+{
+    /// <summary>What must not be used now, use by use, with every reason, to be signed.</summary>
+    public static Task<string> StopUse(Job job, Answers answers)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<StopUsePage>($"Stop-use notice: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(StopUsePage.Job)] = job,
+            [nameof(StopUsePage.Answers)] = answers,
+        });
+    }
+
+    /// <summary>What was made safe, what stays live, what is still to isolate.</summary>
+    public static Task<string> Isolation(Job job, DateOnly on)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<IsolationPage>($"Isolation: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(IsolationPage.Job)] = job,
+            [nameof(IsolationPage.On)] = on,
+        });
+    }
+}
