@@ -40,6 +40,8 @@ public sealed partial class Store : IDisposable
 
     internal PhotoFolder Photos { get; }
 
+    internal Database Database => database;
+
     /// <summary>The folder used when nobody names one: <c>wainwright</c> in the user's own data folder.</summary>
     public static string DefaultFolder()
     {

@@ -10,10 +10,10 @@ internal sealed record PackedFile(string Name, long Bytes, string Sha256);
 /// <summary>The list of everything in a pack, written last: a pack that was cut off has none.</summary>
 /// <param name="Holds">What the pack is, <c>job</c> or <c>store</c>.</param>
 /// <param name="Format">Format number of the pack.</param>
+/// <param name="Files">The files.</param>
 /// <param name="Job">Id of the job, for a job.</param>
 /// <param name="Last">Hash of the last entry of its journal, for a job.</param>
-/// <param name="Files">The files.</param>
-internal sealed record PackManifest(string Holds, int Format, string? Job, string? Last, IReadOnlyList<PackedFile> Files)
+internal sealed record PackManifest(string Holds, int Format, IReadOnlyList<PackedFile> Files, string? Job = null, string? Last = null)
 {
     public const string Name = "manifest.json";
     public const int CurrentFormat = 1;
@@ -40,7 +40,7 @@ internal sealed record PackManifest(string Holds, int Format, string? Job, strin
                 }
             var manifest = JsonSerializer.Deserialize<PackManifest>(utf8, Options);
             if (manifest is { Format: CurrentFormat } && manifest.Holds == holds && manifest.Files.All(f => f is { Bytes: >= 0 })) return manifest;
-            issues.Add(new(Name, manifest?.Holds == holds ? "is not a manifest of this program" : $"lists a {manifest?.Holds}, a {holds} is wanted here", "choose the right file"));
+            issues.Add(new(Name, manifest is { Holds: "job" or "store" } && manifest.Holds != holds ? $"lists a {manifest.Holds}, a {holds} is wanted here" : "is not a manifest of this program", "choose the right file"));
         }
         catch (Exception error) when (error is JsonException or InvalidOperationException)
         {

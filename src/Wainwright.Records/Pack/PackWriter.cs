@@ -39,7 +39,7 @@ internal sealed class PackWriter : IDisposable
 
     public void Finish(string holds, string? job, string? last)
     {
-        var manifest = new PackManifest(holds, PackManifest.CurrentFormat, job, last, [.. files]);
+        var manifest = new PackManifest(holds, PackManifest.CurrentFormat, [.. files], job, last);
         Add(PackManifest.Name, pack: true, to => to.Write(manifest.Write()));
     }
 
