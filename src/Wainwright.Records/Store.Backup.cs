@@ -16,13 +16,12 @@ public sealed partial class Store
     /// <summary>Unpacks a backup and checks all of it before the folder appears under its name.</summary>
     /// <param name="file">A file made by <see cref="Backup"/>.</param>
     /// <param name="folder">The folder; must not exist, or be empty.</param>
-    /// <param name="clock">A clock.</param>
     /// <exception cref="StoreDamagedException">The file is not a whole, sound backup; the message says in what.</exception>
     /// <exception cref="StoreUnwritableException">There is something in the folder already, or it cannot be made.</exception>
-    public static BackupTally Restore(string file, string folder, TimeProvider clock)
+    public static BackupTally Restore(string file, string folder)
     {
         ArgumentException.ThrowIfNullOrEmpty(file);
         ArgumentException.ThrowIfNullOrEmpty(folder);
-        return Remedy.Of($"restoring {file}", () => StoreRestore.Unpack(file, folder, clock));
+        return Remedy.Of($"restoring {file}", () => StoreRestore.Unpack(file, folder));
     }
 }

@@ -26,7 +26,7 @@ public sealed partial class Store : IDisposable
     private Store(string folder, TimeProvider clock, Database database)
     {
         (Folder, this.clock, this.database, journal) = (folder, clock, database, new(database));
-        Photos = new(Path.Combine(folder, PhotosFolder), clock);
+        Photos = new(Path.Combine(folder, PhotosFolder));
     }
 
     /// <summary>The folder of the store.</summary>
@@ -62,7 +62,7 @@ public sealed partial class Store : IDisposable
         {
             Durable.MakeFolder(folder);
             var store = new Store(folder, clock, Database.Open(Path.Combine(folder, DatabaseFile), patienceMs));
-            store.Photos.Sweep();
+            store.Photos.Sweep(clock.GetUtcNow());
             return store;
         });
     }

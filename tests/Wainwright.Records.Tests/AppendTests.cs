@@ -5,7 +5,7 @@ namespace Wainwright.Records.Tests;
 
 public class AppendTests
 {
-    static readonly string[] Halves = ["\"a\\ud800\"", "\"\\udc00b\""];
+    static readonly string[] Halves = ["\"a\\ud800\"", "\"\\udc00b\"", "{\"a\\ud800\":1}"];
 
     public static TheoryData<string> HalfCharacters => [.. Halves];
 

@@ -9,7 +9,7 @@ internal static class StoreRestore
     // a database packs about tenfold, photos not at all
     private const int MostRatio = 200;
 
-    public static BackupTally Unpack(string file, string folder, TimeProvider clock)
+    public static BackupTally Unpack(string file, string folder)
     {
         var target = Path.GetFullPath(folder);
         if (File.Exists(target) || (Directory.Exists(target) && Directory.EnumerateFileSystemEntries(target).Any()))
@@ -18,7 +18,7 @@ internal static class StoreRestore
         try
         {
             Durable.MakeFolder(part);
-            var tally = Unpacked(file, part, clock);
+            var tally = Unpacked(file, part);
             if (Directory.Exists(target)) Directory.Delete(target);
             Durable.NameFolder(part, target);
             return tally;
@@ -29,7 +29,7 @@ internal static class StoreRestore
         }
     }
 
-    private static BackupTally Unpacked(string file, string part, TimeProvider clock)
+    private static BackupTally Unpacked(string file, string part)
     {
         var issues = new List<Issue>();
         using var from = File.OpenRead(file);
@@ -40,7 +40,7 @@ internal static class StoreRestore
         pack?.Check(StoreBackup.Holds, issues);
         if (pack is null || issues.Count > 0) throw Bad(issues);
 
-        var photos = new PhotoFolder(Path.Combine(part, Store.PhotosFolder), clock);
+        var photos = new PhotoFolder(Path.Combine(part, Store.PhotosFolder));
         var kept = 0;
         foreach (var name in pack.Names.Where(n => n != PackManifest.Name))
         {

@@ -7,16 +7,16 @@ namespace Wainwright.Records;
 internal sealed record StagedPhoto(PhotoHash Hash, PhotoKind Kind, long Bytes, string File);
 
 /// <summary>Photos as files named by their hash: <c>photos/ab/ab12….jpg</c>. The file system is the only list of them.</summary>
-internal sealed class PhotoFolder(string folder, TimeProvider clock)
+internal sealed class PhotoFolder(string folder)
 {
     private readonly string incoming = Path.Combine(folder, "incoming");
 
     /// <summary>Removes what an interrupted intake left; another program may be writing here, so only what is old.</summary>
-    public void Sweep()
+    public void Sweep(DateTimeOffset now)
     {
         if (!Directory.Exists(incoming)) return;
         foreach (var file in Directory.EnumerateFiles(incoming))
-            if (clock.GetUtcNow() - new DateTimeOffset(File.GetLastWriteTimeUtc(file), TimeSpan.Zero) > TimeSpan.FromDays(1)) File.Delete(file);
+            if (now - new DateTimeOffset(File.GetLastWriteTimeUtc(file), TimeSpan.Zero) > TimeSpan.FromDays(1)) File.Delete(file);
     }
 
     public string? FileOf(PhotoHash hash) =>
