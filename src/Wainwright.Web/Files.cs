@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Net.Mime;
 using Wainwright.Fitout;
+using Wainwright.Paper;
 using Wainwright.Records;
 
 namespace Wainwright.Web;
@@ -23,6 +24,21 @@ internal static class Files
             ? Results.File(JobFile.Write(found.Job), MediaTypeNames.Application.Json, Named(id, ".json"))
             : Results.NotFound());
 
+        app.MapGet("/job/{id}/report.html", async (string id, Store store, TimeProvider clock, HttpResponse answer) => await Report(id, store, clock) is { } html ? Page(answer, html) : Results.NotFound());
+
+        app.MapGet("/job/{id}/report.pdf", async (string id, Store store, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
+        {
+            if (await Report(id, store, clock) is not { } html) return Results.NotFound();
+            var file = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+            return await Pdf.Print(html, file, stop) switch
+            {
+                PrintOutcome.Printed => Results.Stream(new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.None, 1 << 16, FileOptions.DeleteOnClose), MediaTypeNames.Application.Pdf, Named(id, "-report.pdf")),
+                PrintOutcome.NoBrowser none => Results.Text(none.Says, statusCode: StatusCodes.Status503ServiceUnavailable),
+                PrintOutcome.Failed failed => Results.Text($"No PDF was made: {failed.Because}. The report itself prints the same from any browser.", statusCode: StatusCodes.Status503ServiceUnavailable),
+                _ => Results.StatusCode(StatusCodes.Status500InternalServerError),
+            };
+        });
+
         app.MapGet("/job/{id}/container", (string id, Store store) =>
         {
             if (store.Find(id) is null) return Results.NotFound();
@@ -31,6 +47,26 @@ internal static class Files
             kept.Position = 0;
             return Results.Stream(kept, MediaTypeNames.Application.Zip, Named(id, Container.Extension));
         });
+    }
+
+    private static async Task<string?> Report(string id, Store store, TimeProvider clock) => store.Find(id) is { } found
+        ? await OwnersReport.Html(found.Job, Answers.Of(found.Job, DateOnly.FromDateTime(clock.GetLocalNow().DateTime)), Photos(store), found.Hash)
+        : null;
+
+    private static PhotoBytes Photos(Store store) => hash =>
+    {
+        using var photo = store.OpenPhoto(hash);
+        if (photo is null) return null;
+        using var bytes = new MemoryStream();
+        photo.CopyTo(bytes);
+        return bytes.ToArray();
+    };
+
+    /// <summary>A page of paper carries its own style and its photos within itself, and runs nothing.</summary>
+    private static IResult Page(HttpResponse answer, string html)
+    {
+        answer.Headers.ContentSecurityPolicy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'none'; sandbox allow-modals allow-popups";
+        return Results.Content(html, MediaTypeNames.Text.Html, System.Text.Encoding.UTF8);
     }
 
     private static string Named(string id, string extension) =>

@@ -1,4 +1,5 @@
 using Wainwright.Fitout;
+using Wainwright.Paper;
 using Wainwright.Records;
 
 namespace Wainwright.Web;
@@ -8,15 +9,17 @@ public sealed class OpenJob : IDisposable
 {
     private readonly Store store;
     private readonly Bench bench;
+    private readonly TimeProvider clock;
+    private Answers? answers;
 
-    private OpenJob(Store store, Bench bench, StoredJob stored)
+    private OpenJob(Store store, Bench bench, TimeProvider clock, StoredJob stored)
     {
-        (this.store, this.bench, Stored) = (store, bench, stored);
+        (this.store, this.bench, this.clock, Stored) = (store, bench, clock, stored);
         store.Changed += OnStored;
     }
 
     /// <summary>The job of that id; <see langword="null"/> when there is none.</summary>
-    public static OpenJob? Of(Store store, Bench bench, string id) => store.Find(id) is { } stored ? new(store, bench, stored) : null;
+    public static OpenJob? Of(Store store, Bench bench, TimeProvider clock, string id) => store.Find(id) is { } stored ? new(store, bench, clock, stored) : null;
 
     /// <summary>As stored.</summary>
     public StoredJob Stored { get; private set; }
@@ -26,6 +29,12 @@ public sealed class OpenJob : IDisposable
 
     /// <summary>The store it lies in.</summary>
     public Store Store => store;
+
+    /// <summary>What the survey says of the job as stored now.</summary>
+    public Answers Answers => answers ??= Answers.Of(Job, Today);
+
+    /// <summary>The day here.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     /// <summary>What the last attempt to store met: shown until the next one.</summary>
     public Trouble? Trouble { get; private set; }
@@ -88,7 +97,7 @@ public sealed class OpenJob : IDisposable
 
     private void Read()
     {
-        if (store.Find(Job.Id) is { } stored) Stored = stored;
+        if (store.Find(Job.Id) is { } stored) (Stored, answers) = (stored, null);
         Changed?.Invoke();
     }
 }

@@ -33,7 +33,7 @@ export class Fitted {
     this.draw("whole");
   }
 
-  get middle(): Vector3 { return this.box.getCenter(new Vector3()).add(this.group.position); }
+  get middle(): Vector3 { return this.box.getCenter(new Vector3()).applyQuaternion(this.group.quaternion).add(this.group.position); }
 
   draw(state: State): void {
     this.state = state;

@@ -1,16 +1,26 @@
-import { Vector3 } from "three";
-import type { Place } from "./scene";
+import { Matrix4, Quaternion, Vector3 } from "three";
+import type { WayPoint } from "./scene";
 
-/** A shift along a path of shifts, 0 to 1, at even speed. */
-export function along(path: Place[], t: number): Vector3 {
-  const points = [new Vector3(), ...path.map(p => new Vector3(...p))];
-  const lengths = points.slice(1).map((p, i) => p.distanceTo(points[i]!));
+const unit = [new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(0, 0, 1)] as const;
+
+/** Where a load is at a share of its way, 0 to 1, turned about its middle. A turn on the spot takes as long as pushing it this far [mm]. */
+const turnAsMm = 400;
+
+export function along(way: WayPoint[], t: number, middle: Vector3): Matrix4 {
+  const poses = [{ shift: new Vector3(), turn: new Quaternion() }, ...way.map(p => ({ shift: new Vector3(...p.shift), turn: turned(p.turns) }))];
+  const lengths = poses.slice(1).map((p, i) => p.shift.distanceTo(poses[i]!.shift) + p.turn.angleTo(poses[i]!.turn) / (Math.PI / 2) * turnAsMm);
   let left = t * lengths.reduce((a, b) => a + b, 0);
-  for (let i = 0; i < lengths.length; i++) {
-    if (left <= lengths[i]!) return points[i]!.clone().lerp(points[i + 1]!, lengths[i] ? left / lengths[i]! : 0);
-    left -= lengths[i]!;
-  }
-  return points.at(-1)!.clone();
+  let leg = 0;
+  while (leg < lengths.length - 1 && left > lengths[leg]!) left -= lengths[leg++]!;
+  const share = lengths[leg] ? Math.min(1, left / lengths[leg]!) : 1;
+  const [from, to] = [poses[leg]!, poses[Math.min(leg + 1, poses.length - 1)]!];
+  const turn = from.turn.clone().slerp(to.turn, share);
+  const shift = from.shift.clone().lerp(to.shift, share).add(middle).sub(middle.clone().applyQuaternion(turn));
+  return new Matrix4().compose(shift, turn, new Vector3(1, 1, 1));
+}
+
+function turned(turns: number[]): Quaternion {
+  return turns.reduce((so, axis) => new Quaternion().setFromAxisAngle(unit[axis] ?? unit[2], Math.PI / 2).multiply(so), new Quaternion());
 }
 
 const calm = matchMedia("(prefers-reduced-motion: reduce)");

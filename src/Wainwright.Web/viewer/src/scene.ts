@@ -21,8 +21,11 @@ export interface Van {
 export interface Tick { at: number; text: string }
 export interface Drawing { van: Van; parts: Part[]; lines: Line[]; ticks: Tick[] }
 
-/** One step of a way out: what has gone before, what moves now, by which way (as shifts from where it stands). */
-export interface Move { gone: string[]; moving: string[]; path: Place[]; fixings: Place[] }
+/** A point of a way out: how far the load has shifted, and its quarter turns so far about the van's axes through its middle, in order. */
+export interface WayPoint { shift: Place; turns: number[] }
+
+/** One step of a way out: what has gone before, what moves now, by which way; where fixings are undone; what it is about. */
+export interface Move { gone: string[]; moving: string[]; path: WayPoint[]; fixings: Place[]; about: string[] }
 
 export const axes = ["x", "y", "z"] as const;
 export type AxisName = (typeof axes)[number];

@@ -63,7 +63,7 @@ class Board {
     this.drawing = drawing;
     this.shell = new Shell(drawing.van, this.ink);
     this.scene.add(this.shell.group);
-    const subject = new Box3(new Vector3(), new Vector3(...drawing.van.size));
+    const subject = new Box3(new Vector3(0, -200, -60), new Vector3(...drawing.van.size));
     for (const part of drawing.parts) {
       if (part.solids.length === 0) continue;
       const fitted = new Fitted(part, this.ink);
@@ -150,14 +150,17 @@ class Board {
     this.extra.clear();
     if (!move) return;
     for (const at of move.fixings) this.fixing(at);
+    const load = move.moving.map(id => this.parts.get(id)).filter(p => p !== undefined);
+    const middle = load.reduce((box, part) => box.union(part.box), new Box3()).getCenter(new Vector3());
     const shift = (t: number) => {
-      const by = move.path.length ? along(move.path, t) : new Vector3();
-      for (const id of move.moving) this.parts.get(id)?.group.position.copy(by);
+      const to = along(move.path, t, middle);
+      for (const part of load) part.group.position.setFromMatrixPosition(to), part.group.quaternion.setFromRotationMatrix(to);
       this.label();
       this.ask();
     };
-    shift(0);
-    if (await this.run.start(move.path.length ? seconds : 0, shift)) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ");
+    this.label();
+    if (move.path.length) shift(0);
+    if (await this.run.start(move.path.length ? seconds : 0, shift)) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ") || "none";
   }
 
   /** A part being typed in, in dashed line. */
@@ -216,9 +219,10 @@ class Board {
     for (const part of this.parts.values()) {
       const { id, system } = part.part;
       part.group.position.copy(part.box.getCenter(new Vector3()).sub(middle).multiply(new Vector3(0.35, 0.8, 0.6)).multiplyScalar(this.apart));
+      part.group.quaternion.identity();
       if (this.move?.moving.includes(id)) part.draw("moving");
       else if (this.move?.gone.includes(id) || this.away.has(id)) part.draw("out");
-      else if (id === this.marked) part.draw("marked");
+      else if (id === this.marked || this.move?.about.includes(id)) part.draw("marked");
       else part.draw(this.ghosts.has(system) ? "ghost" : "whole");
     }
     this.turned();
