@@ -33,6 +33,9 @@ public sealed class OpenJob : IDisposable
     /// <summary>What the survey says of the job as stored now.</summary>
     public Answers Answers => answers ??= Answers.Of(Job, Today);
 
+    /// <summary>Ways out asked for while the job is open.</summary>
+    public Ways Ways { get; } = new();
+
     /// <summary>The day here.</summary>
     public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 

@@ -160,7 +160,7 @@ class Board {
     };
     this.label();
     if (move.path.length) shift(0);
-    if (await this.run.start(move.path.length ? seconds : 0, shift)) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ") || "none";
+    if (await this.run.start(seconds, move.path.length ? shift : () => { })) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ") || "none";
   }
 
   /** A part being typed in, in dashed line. */
