@@ -72,5 +72,5 @@ public sealed record Verification(int Entries, int? FirstBadEntry, string LastHa
 /// <param name="Jobs">Number of jobs.</param>
 /// <param name="Photos">Number of photos.</param>
 /// <param name="Bytes">Size of the backup file [bytes].</param>
-/// <param name="Issues">What could not be taken along: damaged photos.</param>
+/// <param name="Issues">On backup the photos that could not be taken along; on restore what is wrong with the records of each job, its id first.</param>
 public sealed record BackupTally(int Jobs, int Photos, long Bytes, IReadOnlyList<Issue> Issues);

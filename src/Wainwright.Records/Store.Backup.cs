@@ -13,15 +13,20 @@ public sealed partial class Store
         return Remedy.Of($"writing the backup {file}", () => new StoreBackup(Folder, Photos, clock).Write(file));
     }
 
-    /// <summary>Unpacks a backup and checks all of it before the folder appears under its name.</summary>
+    /// <summary>
+    /// Unpacks a backup and checks all of it before the folder appears under its name. A job whose records are not sound is restored as it is,
+    /// and what <see cref="Verify"/> finds is said.
+    /// </summary>
     /// <param name="file">A file made by <see cref="Backup"/>.</param>
     /// <param name="folder">The folder; must not exist, or be empty.</param>
+    /// <param name="clock">The clock of the store.</param>
     /// <exception cref="StoreDamagedException">The file is not a whole, sound backup; the message says in what.</exception>
     /// <exception cref="StoreUnwritableException">There is something in the folder already, or it cannot be made.</exception>
-    public static BackupTally Restore(string file, string folder)
+    public static BackupTally Restore(string file, string folder, TimeProvider clock)
     {
         ArgumentException.ThrowIfNullOrEmpty(file);
         ArgumentException.ThrowIfNullOrEmpty(folder);
-        return Remedy.Of($"restoring {file}", () => StoreRestore.Unpack(file, folder));
+        ArgumentNullException.ThrowIfNull(clock);
+        return Remedy.Of($"restoring {file}", () => StoreRestore.Unpack(file, folder, clock));
     }
 }

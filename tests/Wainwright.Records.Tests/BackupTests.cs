@@ -10,7 +10,7 @@ public class BackupTests
         using var shop = Worked();
         var made = shop.Store.Backup(FileOf(shop));
         Assert.Equal((2, 1, new FileInfo(FileOf(shop)).Length), (made.Jobs, made.Photos, made.Bytes));
-        var back = Store.Restore(FileOf(shop), Target(shop));
+        var back = Store.Restore(FileOf(shop), Target(shop), shop.Clock);
         Assert.Equal((2, 1), (back.Jobs, back.Photos));
         using var restored = Store.Open(Target(shop), shop.Clock);
         Assert.Equal(Samples.Text(shop.Job), Samples.Text(restored.Find("TEST-1")!.Job));
@@ -28,7 +28,7 @@ public class BackupTests
         Parallel.Invoke(
             () => { for (var i = 0; i < 20; i++) Assert.NotNull(other.Append("TEST-1", Samples.Note(other.Find("TEST-1")!.Job, $"n{i}"), "CD").Entry); },
             () => shop.Store.Backup(FileOf(shop)));
-        Store.Restore(FileOf(shop), Target(shop));
+        Store.Restore(FileOf(shop), Target(shop), shop.Clock);
         using var restored = Store.Open(Target(shop), shop.Clock);
         Assert.True(restored.Verify("TEST-1").Sound);
     }
@@ -39,9 +39,9 @@ public class BackupTests
         using var shop = Worked();
         shop.Store.Backup(FileOf(shop));
         Assert.Contains("never overwrites", Assert.Throws<StoreUnwritableException>(() => shop.Store.Backup(FileOf(shop))).Message, StringComparison.Ordinal);
-        Assert.Contains("never overwrites", Assert.Throws<StoreUnwritableException>(() => Store.Restore(FileOf(shop), shop.Folder)).Message, StringComparison.Ordinal);
+        Assert.Contains("never overwrites", Assert.Throws<StoreUnwritableException>(() => Store.Restore(FileOf(shop), shop.Folder, shop.Clock)).Message, StringComparison.Ordinal);
         Directory.CreateDirectory(Target(shop));
-        Assert.Equal(2, Store.Restore(FileOf(shop), Target(shop)).Jobs);
+        Assert.Equal(2, Store.Restore(FileOf(shop), Target(shop), shop.Clock).Jobs);
     }
 
     [Fact]
@@ -52,7 +52,20 @@ public class BackupTests
         var made = shop.Store.Backup(FileOf(shop));
         Assert.Equal(0, made.Photos);
         Assert.Contains("damaged", Assert.Single(made.Issues).Rule, StringComparison.Ordinal);
-        Assert.Equal(2, Store.Restore(FileOf(shop), Target(shop)).Jobs);
+        var back = Store.Restore(FileOf(shop), Target(shop), shop.Clock);
+        Assert.Equal((2, 0), (back.Jobs, back.Photos));
+        Assert.StartsWith("TEST-1: photos/", Assert.Single(back.Issues).Where, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_job_that_was_tampered_with_is_restored_as_it_is_and_said()
+    {
+        using var shop = Worked();
+        shop.BehindItsBack("UPDATE state SET json = '\"grand van\"' WHERE id = 'title' AND job = 1");
+        shop.Store.Backup(FileOf(shop));
+        Assert.Equal("TEST-1: title", Assert.Single(Store.Restore(FileOf(shop), Target(shop), shop.Clock).Issues).Where);
+        using var restored = Store.Open(Target(shop), shop.Clock);
+        Assert.Equal(2, restored.Jobs().Count);
     }
 
     [Theory]
@@ -71,7 +84,7 @@ public class BackupTests
         using var shop = Worked();
         shop.Store.Backup(FileOf(shop));
         File.WriteAllBytes(FileOf(shop), Bent(how, shop, File.ReadAllBytes(FileOf(shop))));
-        var refused = Assert.ThrowsAny<StoreException>(() => Store.Restore(FileOf(shop), Target(shop)));
+        var refused = Assert.ThrowsAny<StoreException>(() => Store.Restore(FileOf(shop), Target(shop), shop.Clock));
         Assert.Contains(why, refused.Message, StringComparison.Ordinal);
         Assert.Equal(how == "newer", refused is StoreNewerException);
         Assert.False(Path.Exists(Target(shop)));
@@ -82,7 +95,7 @@ public class BackupTests
     public void A_file_that_is_not_there_cannot_be_restored()
     {
         using var shop = Worked();
-        Assert.Throws<StoreUnwritableException>(() => Store.Restore(FileOf(shop), Target(shop)));
+        Assert.Throws<StoreUnwritableException>(() => Store.Restore(FileOf(shop), Target(shop), shop.Clock));
         Assert.Throws<StoreUnwritableException>(() => shop.Store.Backup(Path.Combine(shop.Root, "gone", "backup.zip")));
     }
 

@@ -9,7 +9,7 @@ internal static class StoreRestore
     // a database packs about tenfold, photos not at all
     private const int MostRatio = 200;
 
-    public static BackupTally Unpack(string file, string folder)
+    public static BackupTally Unpack(string file, string folder, TimeProvider clock)
     {
         var target = Path.GetFullPath(folder);
         if (File.Exists(target) || (Directory.Exists(target) && Directory.EnumerateFileSystemEntries(target).Any()))
@@ -19,6 +19,7 @@ internal static class StoreRestore
         {
             Durable.MakeFolder(part);
             var tally = Unpacked(file, part);
+            tally = tally with { Issues = Unsound(part, clock) };
             if (Directory.Exists(target)) Directory.Delete(target);
             Durable.NameFolder(part, target);
             return tally;
@@ -60,6 +61,13 @@ internal static class StoreRestore
         if (Schema.Differences(database) is [var name, ..]) throw Bad([new(Store.DatabaseFile, $"“{name}” in it is not as this program makes it", "take another copy")]);
         if (database.Faults() is [var fault, ..]) throw Bad([new(Store.DatabaseFile, fault, "take another copy")]);
         return new JournalTable(database).JobIds().Count;
+    }
+
+    /// <summary>What is wrong with jobs that were so when the backup was made.</summary>
+    private static List<Issue> Unsound(string part, TimeProvider clock)
+    {
+        using var store = Store.Open(part, clock);
+        return [.. store.Jobs().SelectMany(j => store.Verify(j.Id).Issues.Select(i => i with { Where = $"{j.Id}: {i.Where}" }))];
     }
 
     private static void Written(Stream from, string file)
