@@ -67,6 +67,7 @@ public static class Wain
         root.Add(Serve.Command(at));
         root.Add(Validate.Command(at));
         root.Add(Check.Command(at));
+        root.Add(Plan.Command(at));
         root.Add(Jobs.Command(at));
         root.Add(Import.Command(at));
         root.Add(Export.Command(at));

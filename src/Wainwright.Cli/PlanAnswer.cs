@@ -1,0 +1,117 @@
+using System.Globalization;
+using Wainwright.Access;
+using Wainwright.Fitout;
+
+namespace Wainwright.Cli;
+
+/// <summary>A removal plan as it is shown: to a person in words, to a program as JSON.</summary>
+internal sealed class PlanAnswer(Job job, RemovalPlan plan)
+{
+    /// <summary>More lines of what holds what than a person reads.</summary>
+    private const int MostHeld = 12;
+
+    /// <summary>Targets of which nobody measured size and place: whatever was planned for them is not an answer about room.</summary>
+    private readonly List<Part> unmeasured = [.. job.Parts.Where(p => plan.Targets.Contains(p.Id) && p.Solids.Count == 0 && !p.Outside)];
+
+    /// <summary>No way for the outer shapes with their clearance, but one if every measure is exact: a trial fit tells, we cannot.</summary>
+    private readonly bool tooCloseToTell = plan is { Proof: Proof.ProvedUnreachable, Bracket.LowMinutes: not null };
+
+    public int Exit => unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
+
+    private bool Proved => Exit != Cli.Exit.CannotTell && plan.Proof != Proof.BestFound;
+
+    public object ForPrograms() => new
+    {
+        target = string.Join(' ', plan.Targets),
+        targets = plan.Targets.Select(t => t.Text),
+        reachOnly = plan.ReachOnly,
+        answer = Exit switch { Cli.Exit.Done => "plan", Cli.Exit.FallsShort => "unreachable", _ => "cannotTell" },
+        proved = Proved,
+        lowerBoundMinutes = plan.LowerBoundMinutes,
+        totalMinutes = plan.TotalMinutes,
+        outMinutes = plan.OutMinutes,
+        backMinutes = plan.BackMinutes,
+        damageMinutes = plan.DamageMinutes,
+        lowMinutes = plan.Bracket?.LowMinutes ?? plan.LowerBoundMinutes,
+        steps = plan.Steps.Select(s => new
+        {
+            number = s.Number,
+            part = s.Part?.Text,
+            joint = s.Joint?.Text,
+            line = s.Line?.Text,
+            kind = s.Kind,
+            action = s.Action,
+            minutes = s.OutMinutes,
+            backMinutes = s.BackMinutes,
+            damageMinutes = s.DamageMinutes,
+            origin = s.Origin,
+            people = s.People,
+            why = s.Why.Words,
+            whyFor = s.Why.ForPart?.Text,
+            inEveryPlan = s.Why.InEveryPlan,
+            through = s.Through,
+            with = s.With.Select(p => p.Text),
+            licence = s.Licence,
+            cautions = s.Cautions,
+        }),
+        blockedBy = plan.BlockedBy.Select(b => new { target = b.Target.Text, part = b.Part?.Text, direction = b.Direction, millimetres = b.ShortMm, freeMillimetres = b.FreeMm, dodge = b.Dodge }),
+        heldForGood = plan.HeldForGood.Select(h => new { what = h.What, part = h.Part?.Text, by = h.By, byParts = h.ByParts.Select(p => p.Text), nearestOpening = h.NearestOpening, millimetres = h.ShortMm }),
+        assumes = plan.Assumes,
+        toMeasure = plan.ToMeasure,
+        cautions = plan.Cautions,
+    };
+
+    public void InWords(Terminal at)
+    {
+        var ink = new Ink(at.Colour);
+        void Say(string text) => at.Out.WriteLine(Shown.Plain(text));
+        at.Out.WriteLine(ink.Strong(Shown.Plain($"{(plan.ReachOnly ? "Reach" : "Take out")} {string.Join(" and ", plan.Targets.Select(Name))}")));
+        foreach (var part in unmeasured) at.Out.WriteLine($"{ink.Doubt("cannot tell")}  {Shown.Plain(Name(part.Id))} has no size and place: measure it");
+
+        if (plan.Proof is Proof.ProvedCheapest or Proof.BestFound) Way(at, ink);
+        else NoWay(at, ink);
+
+        foreach (var b in plan.BlockedBy)
+            Say(string.Create(CultureInfo.InvariantCulture, $"  with nothing out, {b.Target} {Word(b.Direction)}: {b.FreeMm} mm, then {(b.Part is { } p ? Name(p) : "the van itself")}, {b.ShortMm} mm too large to pass"));
+        foreach (var look in plan.ToMeasure) at.Out.WriteLine($"{ink.Doubt("measure")}  {Shown.Plain(look)}");
+        foreach (var caution in plan.Cautions) at.Out.WriteLine($"{ink.Doubt("caution")}  {Shown.Plain(caution)}");
+    }
+
+    private void NoWay(Terminal at, Ink ink)
+    {
+        at.Out.WriteLine(
+            plan.Proof == Proof.CannotTell ? $"{ink.Doubt("cannot tell")}  no way was found, but the measures contradict one another: measure first what is named below"
+            : tooCloseToTell ? $"{ink.Doubt("cannot tell")}  no way with the usual clearance, but one if every measure is exact: a trial fit tells"
+            : ink.Bad("proved: there is no way by these moves, whatever comes out"));
+        foreach (var held in plan.HeldForGood.Take(MostHeld))
+        {
+            var by = held.By.Count > 0 ? string.Join(", ", held.By) : "the van itself, or it was to stay";
+            var door = held is { NearestOpening: { } opening, ShortMm: { } mm } ? string.Create(CultureInfo.InvariantCulture, $"; {mm} mm too large for {opening}") : "";
+            at.Out.WriteLine(Shown.Plain($"  {held.What}: held by {by}{door}"));
+        }
+        if (plan.HeldForGood.Count > MostHeld) at.Out.WriteLine($"  … and {plan.HeldForGood.Count - MostHeld} more; --json has all");
+    }
+
+    private void Way(Terminal at, Ink ink)
+    {
+        at.Out.WriteLine(Proved ? ink.Good($"{Minutes(plan.TotalMinutes)}, proved: no plan made of these moves costs less")
+            : ink.Doubt($"{Minutes(plan.TotalMinutes)}, the best found; none costs less than {Minutes(plan.LowerBoundMinutes)}"));
+        at.Out.WriteLine($"  out {Minutes(plan.OutMinutes)}, back {Minutes(plan.BackMinutes)}, to put right what is spoiled {Minutes(plan.DamageMinutes)}");
+        if (plan.Bracket is { LowMinutes: { } low } bracket)
+            at.Out.WriteLine(Shown.Plain($"  {Minutes(low)} if round and slanting parts are as small as they can be and nothing needs clearance{(bracket.Differs.Count > 0 ? $": a trial fit may save {string.Join(", ", bracket.Differs)}" : "")}"));
+        foreach (var step in plan.Steps)
+        {
+            var more = $"{(step.Through is { } door ? $", through {door}" : "")}{(step.People > 1 ? $", {step.People} people" : "")}{(step.Licence is { } licence ? $" (licence: {licence})" : "")}";
+            at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{step.Number,4}  {step.OutMinutes,6:0.0} min  {step.Action}{more}")));
+            at.Out.WriteLine(ink.Faint(Shown.Plain($"                  {step.Why.Words}")));
+        }
+    }
+
+    private string Name(PartId id) => $"{id} {job.Parts.First(p => p.Id == id).Name}";
+
+    private static string Word(Direction direction) => direction.ToString().ToLowerInvariant();
+
+    private static string Minutes(double minutes) => minutes < 90
+        ? string.Create(CultureInfo.InvariantCulture, $"{minutes:0.#} min")
+        : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(Math.Round(minutes) / 60):0} h {Math.Round(minutes) % 60:00} min");
+}
