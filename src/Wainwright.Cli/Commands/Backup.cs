@@ -39,7 +39,7 @@ internal static class Backup
             var folder = StoreFolder.Named(line.GetValue(store), at);
             if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any())
                 throw new BadInputException($"{folder} is not empty; restore into another folder with --store, look at it, then swap the two");
-            return Say(folder, "restored", Store.Restore(file, folder, at.Clock), at);
+            return Say(folder, "restored", Store.Restore(file, folder), at);
         });
         return command;
     }
