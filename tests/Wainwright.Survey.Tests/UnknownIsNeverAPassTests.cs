@@ -11,7 +11,7 @@ public sealed class UnknownIsNeverAPassTests
     static readonly string[] AbsentMeansSomething = ["openFraction", "count", "yawDeg", "tiltDeg", "plusMinus", "plusMinusMm"];
 
     // reading a whole van takes a third of a second: of the demonstration vans only every so many measurements are taken away
-    const int OfTheDemonstrations = 30;
+    const int OfTheDemonstrations = 12;
 
     public static TheoryData<string> Vans() => ["full", "touring-camper", "bicycle-workshop"];
 
@@ -37,7 +37,7 @@ public sealed class UnknownIsNeverAPassTests
             }
             holder[key] = kept;
         }
-        Assert.True(tried > (name == "full" ? 100 : 10), $"only {tried} of {all.Count} measurements could be taken away");
+        Assert.True(tried > (name == "full" ? 110 : 8), $"only {tried} of {all.Count} measurements could be taken away");
     }
 
     [Fact]
@@ -73,7 +73,10 @@ public sealed class UnknownIsNeverAPassTests
 
     static Job Van(string name) => name == "full" ? FullVan.Job : A.Read("demo", name);
 
-    /// <summary>Numbers, dates, words and objects that stand for one measurement; a list says what there is and stays.</summary>
+    // lists of which the model says: none when nobody has measured, or traced, it; other lists say what there is and stay
+    static readonly string[] EmptyMeansUnknown = ["solids", "circulationInlets", "hotAirOutlets", "protects"];
+
+    /// <summary>Numbers, dates, words and objects that stand for one measurement, and the lists that stand for one.</summary>
     static IEnumerable<(JsonObject Holder, string Key)> Measurements(JsonNode? node)
     {
         if (node is JsonArray list)
@@ -85,7 +88,7 @@ public sealed class UnknownIsNeverAPassTests
         foreach (var (key, value) in holder.ToList())
         {
             if (key is not ("photos" or "note" or "name" or "estimate" or "approvals" or "stages" or "custody" or "bags" or "tests" or "certificates" or "findings" or "points" or "intake" or "takeOutFirst" or "release")
-                && value is not JsonArray && !AbsentMeansSomething.Contains(key) && value is not null)
+                && (value is not JsonArray || EmptyMeansUnknown.Contains(key)) && !AbsentMeansSomething.Contains(key) && value is not null)
                 yield return (holder, key);
             foreach (var found in Measurements(value)) yield return found;
         }
