@@ -27,7 +27,11 @@ static class A
 
     public static Check Check(this Job job, string id, string subject) => Assert.Single(Checks.All(job, Day), c => c.Id == id && c.Subject.Id == subject);
 
-    public static Job Read(string folder, string name)
+    static readonly System.Collections.Concurrent.ConcurrentDictionary<(string, string), Job> Seen = new();
+
+    public static Job Read(string folder, string name) => Seen.GetOrAdd((folder, name), key => Opened(key.Item1, key.Item2));
+
+    static Job Opened(string folder, string name)
     {
         var reading = JobFile.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, folder, $"{name}.wain.json")));
         return reading.Job ?? throw new InvalidDataException(string.Join('\n', reading.Issues));
