@@ -30,6 +30,10 @@ internal sealed partial class PlanSearch
                     var cut = Shrunk(item, outside);
                     Learn(cut);
                     grown.AddAll(cut.OneOf);
+                    if (!cut.OneOf.IsEmpty) continue;
+                    // it can never be done; the choice held it because it was cheap
+                    never.Add(item);
+                    grown.Remove(item);
                 }
             }
         }
@@ -77,6 +81,7 @@ internal sealed partial class PlanSearch
     {
         var inside = wall.Copy();
         inside.KeepOnly(allowed);
+        inside.RemoveAll(never);
         return inside;
     }
 

@@ -21,6 +21,7 @@ internal sealed partial class PlanSearch
     private readonly Learned learned;
     private readonly ItemSet targets;
     private readonly ItemSet allowed;
+    private readonly ItemSet never;
     private readonly List<Cut> cuts = [];
     private readonly HashSet<Cut> known = [];
     private readonly int askedBefore;
@@ -31,7 +32,7 @@ internal sealed partial class PlanSearch
         (this.puzzle, this.learned, this.budget, this.stop) = (puzzle, learned, budget, stop);
         askedBefore = learned.Questions;
         this.targets = ItemSet.Of(puzzle.Count, targets);
-        allowed = ItemSet.All(puzzle.Count);
+        (allowed, never) = (ItemSet.All(puzzle.Count), new(puzzle.Count));
         if (forbidden is not null) allowed.RemoveAll(forbidden);
     }
 

@@ -12,12 +12,15 @@ internal sealed record HandTool(IReadOnlyList<Box> Boxes)
     // Thickness of a closed hand round a handle, and how far hand and wrist reach back: common practice, no source.
     private const int GripMm = 80, HandDeepMm = 110;
     // Lengths and thicknesses of tools: common practice, no source.
-    private const int ShankHalfMm = 8, HeadHalfMm = 11, HandleMm = 150;
+    private const int ShankHalfMm = 8, BladeHalfMm = 2, HeadHalfMm = 11, HandleMm = 150;
     private static readonly int[] Extensions = [150, 300];
     private static readonly (int X, int Y)[] Shifts = [(0, 0), (1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (1, -1), (-1, 1), (-1, -1)];
 
-    /// <summary>The bare hand, fingers first, in line with what it holds or to one side of it.</summary>
-    public static IReadOnlyList<HandTool> Hand { get; } = [.. Straight(0)];
+    // Hand length: 210 mm at the 95th percentile of men (ANSUR II); fingers bent a little round what they hold.
+    private const int HandLongMm = 190, HandThickMm = 45;
+
+    /// <summary>The bare hand: closed round what it holds, or flat with the finger tips at it, in line or to one side.</summary>
+    public static IReadOnlyList<HandTool> Hand { get; } = [.. Straight(0, ShankHalfMm), .. FlatWithFingerTips()];
 
     /// <summary>A flat hand 100 × 45 × 150 (breadth as above, the rest common practice, no source), pointing along each axis and turned about it.</summary>
     public static IReadOnlyList<Box> FlatHands { get; } =
@@ -39,12 +42,13 @@ internal sealed record HandTool(IReadOnlyList<Box> Boxes)
             _ => joint.Drive == Drive.HexHead ? 60 : 80,
         };
         var clear = joint.Release.ToolMm is { } mm ? (int)Math.Ceiling(mm) : usual;
-        IEnumerable<HandTool> tools = Straight(clear);
+        // a blade is thin: it goes along a board's face
+        IEnumerable<HandTool> tools = Straight(clear, way is ReleaseWay.Cut or ReleaseWay.Pry ? BladeHalfMm : ShankHalfMm);
         if (way == ReleaseWay.Unscrew)
         {
             // a ring spanner on a hexagon head, an angle drive on the others
             var angled = joint.Release.ToolMm is not null ? clear : joint.Drive == Drive.HexHead ? 35 : 60;
-            tools = [.. tools, .. Angled(angled), .. Extensions.Where(e => e > clear).SelectMany(Straight)];
+            tools = [.. tools, .. Angled(angled), .. Extensions.Where(e => e > clear).SelectMany(e => Straight(e, ShankHalfMm))];
         }
         return [.. tools];
     }
@@ -53,14 +57,21 @@ internal sealed record HandTool(IReadOnlyList<Box> Boxes)
     public IReadOnlyList<Box> From(Heading side) => [.. Boxes.Select(b => Turned(b, side))];
 
     /// <summary>The hand in line with the tool, or shifted to a side or into a corner so that it clears what the fixing is next to.</summary>
-    private static IEnumerable<HandTool> Straight(int shankMm)
+    private static IEnumerable<HandTool> Straight(int shankMm, int halfMm)
     {
-        const int off = HandMm / 2 - ShankHalfMm;
+        var off = HandMm / 2 - halfMm;
         foreach (var (dx, dy) in Shifts)
         {
             var hand = new Box(-HandMm / 2, -HandMm / 2, shankMm, HandMm / 2, HandMm / 2, shankMm + HandDeepMm).Moved(dx * off, dy * off, 0);
-            yield return new(shankMm > 0 ? [new(-ShankHalfMm, -ShankHalfMm, 0, ShankHalfMm, ShankHalfMm, shankMm), hand] : [hand]);
+            yield return new(shankMm > 0 ? [new(-halfMm, -halfMm, 0, halfMm, halfMm, shankMm), hand] : [hand]);
         }
+    }
+
+    private static IEnumerable<HandTool> FlatWithFingerTips()
+    {
+        foreach (var (halfX, halfY) in new[] { (HandMm / 2, HandThickMm / 2), (HandThickMm / 2, HandMm / 2) })
+            foreach (var (dx, dy) in Shifts)
+                yield return new([new Box(-halfX, -halfY, 0, halfX, halfY, HandLongMm).Moved(dx * (halfX - BladeHalfMm), dy * (halfY - BladeHalfMm), 0)]);
     }
 
     private static IEnumerable<HandTool> Angled(int clearMm)

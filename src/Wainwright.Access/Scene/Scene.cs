@@ -79,8 +79,11 @@ internal sealed partial class Scene
 
     public Part? PartOf(PartId id) => parts.GetValueOrDefault(id);
 
-    /// <summary>The parts a joint holds together.</summary>
-    public IReadOnlyList<Part> HeldBy(Joint joint) => [.. new[] { PartOf(joint.Part), joint.To is { } to ? PartOf(to) : null }.OfType<Part>()];
+    /// <summary>The parts a joint holds together; for the end of a line that is a part itself, that part too.</summary>
+    public IReadOnlyList<Part> HeldBy(Joint joint) =>
+        [.. new[] { PartOf(joint.Part), joint.To is { } to ? PartOf(to) : null }
+            .Concat(job.Lines.Where(l => l.Part is not null && (l.From.Joint == joint.Id || l.To.Joint == joint.Id)).Select(l => PartOf(l.Part!.Value)))
+            .OfType<Part>().Distinct()];
 
     /// <summary>What a part is fixed to or stands on.</summary>
     public IEnumerable<Part> RestsOn(Part part) => job.Joints.Where(j => j.Part == part.Id && j.To is not null).Select(j => j.To!.Value)

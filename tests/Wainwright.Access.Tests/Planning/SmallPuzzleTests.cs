@@ -60,6 +60,14 @@ public class SmallPuzzleTests
     }
 
     [Fact]
+    public void A_cheap_way_that_can_never_be_gone_is_given_up()
+    {
+        var plan = Assert.IsType<Solved>(new Ways("t1: a | b; a0: c; c0: d; d0: c; b9").Plan("t"));
+
+        Assert.Equal((10, 10), (plan.Cost, plan.LowerBound));
+    }
+
+    [Fact]
     public void Two_targets_share_what_both_need()
     {
         var ways = new Ways("p1: s | u; q1: s | w; s5; u3; w3");
