@@ -42,6 +42,7 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
             if (solid.Face.Count >= 3) Face(solid);
             ink.Close();
         }
+        foreach (var solid in drawn.Where(d => !d.Overhead && marked.Contains(d.Part.Id) && d.Beyond.Count >= 3)) ink.Polygon(sheet.At(solid.Beyond), Pen.Hidden);
         if (view.From == SeenFrom.Above)
             foreach (var solid in drawn.Where(d => d.Overhead && d.Whole.Count >= 3 && !LeftOut(d.Part)))
             {

@@ -14,6 +14,7 @@ internal sealed record Pen(string Name, double WidthMm, string? Dashes = null, s
     public static readonly Pen Cut = new("cut", 0.5, Fill: White);
     public static readonly Pen Solid = new("solid", 0.25, Fill: White);
     public static readonly Pen Marked = new("marked", 0.5, Fill: Tone);
+    public static readonly Pen Hidden = new("hidden", 0.5, "1.6 0.9");
     public static readonly Pen Hatch = new("hatch", 0.18);
     public static readonly Pen Black = new("thin-cut", 0.18, Fill: Ink, Stroke: White);
     public static readonly Pen Overhead = new("overhead", 0.25, "1.6 0.9");

@@ -1,3 +1,4 @@
+using Wainwright.Access;
 using Wainwright.Fitout;
 
 namespace Wainwright.Paper;
@@ -24,6 +25,18 @@ public static class Sheets
         {
             [nameof(IsolationPage.Job)] = job,
             [nameof(IsolationPage.On)] = on,
+        });
+    }
+
+    /// <summary>A removal plan as a work sheet: steps to tick, minutes, why, tools, bags and labels.</summary>
+    public static Task<string> Removal(Job job, RemovalPlan plan, DateOnly on)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<RemovalPage>($"Work sheet: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(RemovalPage.Job)] = job,
+            [nameof(RemovalPage.Plan)] = plan,
+            [nameof(RemovalPage.On)] = on,
         });
     }
 }

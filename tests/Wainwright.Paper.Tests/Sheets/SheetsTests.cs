@@ -1,3 +1,5 @@
+using UglyToad.PdfPig;
+using Wainwright.Access;
 using Wainwright.Fitout;
 
 namespace Wainwright.Paper.Tests;
@@ -28,5 +30,40 @@ public sealed class SheetsTests
         var step = new IsolationStep { Id = "I2", What = "gas valve shut", Medium = Medium.Gas };
         var text = PageText.Of(await Sheets.Isolation(SmallJob.Job with { Isolation = [step] }, Today));
         Assert.Contains("Still to do: Gas valve shut.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_work_sheet_reads_as_approved() => PageText.IsApproved("work-sheet", PageText.Of(await Sheets.Removal(SmallJob.Job, SmallPlan.Locker, Today)));
+
+    [Fact]
+    public async Task A_plan_that_does_not_exist_says_what_holds_what()
+    {
+        var plan = SmallPlan.Locker with { Proof = Proof.ProvedUnreachable, Steps = [], HeldForGood = [new("the locker", new("L1"), ["the kitchen box"], [new("K1")], "sliding door", 40)] };
+        var text = PageText.Of(await Sheets.Removal(SmallJob.Job, plan, Today));
+        Assert.Contains("it does not come out as the van stands", text, StringComparison.Ordinal);
+        Assert.Contains("The locker: held by the kitchen box; 40 mm too large for the sliding door.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_plan_that_is_only_the_best_found_says_how_much_cheaper_another_could_be()
+    {
+        var text = PageText.Of(await Sheets.Removal(SmallJob.Job, SmallPlan.Locker with { Proof = Proof.BestFound, LowerBoundMinutes = 9 }, Today));
+        Assert.Contains("another could cost as little as 9 min in all, against 25 min", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stop_use_and_isolation_are_one_page_each_on_paper()
+    {
+        var file = Path.Combine(Directory.CreateTempSubdirectory("sheet-test-").FullName, "sheet.pdf");
+        foreach (var html in (string[])[await Sheets.StopUse(SmallJob.Job, SmallAnswers.Of(SmallJob.Job)), await Sheets.Isolation(SmallJob.Job, Today)])
+        {
+            if (await Pdf.Print(html, file, TestContext.Current.CancellationToken) is PrintOutcome.NoBrowser none)
+            {
+                Assert.Contains(Pdf.Variable, none.Says, StringComparison.Ordinal);
+                continue;
+            }
+            using var pdf = PdfDocument.Open(file);
+            Assert.Equal(1, pdf.NumberOfPages);
+        }
     }
 }
