@@ -9,14 +9,14 @@ internal sealed class GivenJob : IDisposable
     private readonly IDisposable? behind;
     private readonly Func<PhotoHash, Stream?> photo;
 
-    private GivenJob(Job job, IReadOnlyList<Issue> doubts, Func<PhotoHash, Stream?> photo, IDisposable? behind) =>
-        (Job, Doubts, this.photo, this.behind) = (job, doubts, photo, behind);
+    private GivenJob(Job job, string? seal, Func<PhotoHash, Stream?> photo, IDisposable? behind) =>
+        (Job, Seal, this.photo, this.behind) = (job, seal, photo, behind);
 
     /// <summary>The job.</summary>
     public Job Job { get; }
 
-    /// <summary>What reading it left in doubt.</summary>
-    public IReadOnlyList<Issue> Doubts { get; }
+    /// <summary>Hash of the last entry of its journal; <see langword="null"/> for a job file, which has none.</summary>
+    public string? Seal { get; }
 
     /// <summary>The bytes of a photo; <see langword="null"/> when they are not at hand.</summary>
     public Stream? Photo(PhotoHash hash) => photo(hash);
@@ -37,7 +37,7 @@ internal sealed class GivenJob : IDisposable
         var reading = GivenFile.ReadJob(path);
         var job = Usable(path, reading.Job, reading.Issues);
         var photos = new Lazy<IReadOnlyDictionary<PhotoHash, string>>(() => PhotoFolder.Of(null, path, job));
-        return new(job, reading.Issues, hash => photos.Value.TryGetValue(hash, out var file) ? File.OpenRead(file) : null, null);
+        return new(job, null, hash => photos.Value.TryGetValue(hash, out var file) ? File.OpenRead(file) : null, null);
     }
 
     private static GivenJob FromContainer(string path, Terminal at)
@@ -47,13 +47,13 @@ internal sealed class GivenJob : IDisposable
         var job = Usable(path, reading.Job, reading.Issues);
         var store = StoreFolder.ForNow(at);
         store.Store.Import(reading, "command line");
-        return new(job, reading.Issues, store.Store.OpenPhoto, store);
+        return new(job, reading.Journal[^1].Hash, store.Store.OpenPhoto, store);
     }
 
     private static GivenJob FromStore(string id, string? folder, Terminal at)
     {
         var store = StoreFolder.OpenThere(folder, at);
-        if (store.Find(id) is { } stored) return new(stored.Job, JobRules.Of(stored.Job), store.OpenPhoto, store);
+        if (store.Find(id) is { } stored) return new(stored.Job, stored.Hash, store.OpenPhoto, store);
         var known = store.Jobs();
         store.Dispose();
         throw new BadInputException(known.Count == 0

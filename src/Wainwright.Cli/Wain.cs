@@ -55,8 +55,11 @@ public static class Wain
     {
         var root = new RootCommand("Works on panel vans that somebody else fitted out: judges them, finds the way in, proves the order, prints the pages.") { HelpName = "wain" }.By("""
             Examples:
-              wain validate demo/touring-camper.wain.json          is the file whole and sound?
-              wain schema > job.schema.json                the job file's published schema
+              wain validate demo/touring-camper.wain.json              is the file whole and sound?
+              wain check demo/touring-camper.wain.json                 what falls short, what cannot be told?
+              wain plan demo/touring-camper.wain.json --remove A52     what must come out to get the heater out?
+              wain report demo/touring-camper.wain.json --out van.pdf  the page for the owners
+              wain import demo/touring-camper.wain.json && wain serve  into the store, and onto the screens
 
             JOB is a job file (.json), a container (.zip) or the id of a job in the store.
             A file given to a command is read, never changed.
@@ -68,6 +71,7 @@ public static class Wain
         root.Add(Validate.Command(at));
         root.Add(Check.Command(at));
         root.Add(Plan.Command(at));
+        root.Add(Report.Command(at));
         root.Add(Jobs.Command(at));
         root.Add(Import.Command(at));
         root.Add(Export.Command(at));

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Wainwright.Fitout;
 using Wainwright.Records;
 
 namespace Wainwright.Cli.Commands;
@@ -39,14 +40,15 @@ internal static class Backup
             var folder = StoreFolder.Named(line.GetValue(store), at);
             if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any())
                 throw new BadInputException($"{folder} is not empty; restore into another folder with --store, look at it, then swap the two");
-            return Say(folder, "restored", Store.Restore(file, folder), at);
+            return Say(folder, "restored", Store.Restore(file, folder, at.Clock), at);
         });
         return command;
     }
 
     private static int Say(string where, string what, BackupTally tally, Terminal at)
     {
+        foreach (var issue in tally.Issues) at.Out.WriteLine($"{(issue.Weight == Weight.Error ? "error" : "doubt")}  {Shown.Plain(issue.ToString())}");
         at.Out.WriteLine($"{where}: {what}, {tally.Jobs} jobs, {tally.Photos} photos");
-        return Exit.Done;
+        return tally.Issues.Any(i => i.Weight == Weight.Error) ? Exit.FallsShort : Exit.Done;
     }
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Wainwright.Survey;
 
 namespace Wainwright.Cli.Commands;
@@ -10,7 +9,7 @@ internal static class Check
     public static Command Command(Terminal at)
     {
         var job = new Argument<string>("JOB") { Description = "A job file, a container, or the id of a job in the store." };
-        var on = new Option<string?>("--on") { HelpName = "DAY", Description = "The day it is judged on, as 2026-03-14: alarms, hoses and extinguishers run out. Without it, today." };
+        var on = Day.Option();
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
         var command = new Command("check", "Judge a van: what holds, what falls short by how much, what cannot be told and which look would tell.") { job, on, store, json }.By("""
@@ -23,7 +22,7 @@ internal static class Check
             """);
         command.SetAction(line =>
         {
-            var day = Day(line.GetValue(on), at);
+            var day = Day.Is(line.GetValue(on), at);
             using var given = GivenJob.Open(line.GetRequiredValue(job), line.GetValue(store), at);
             var answer = new CheckAnswer(given.Job, Checks.All(given.Job, day), day);
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
@@ -32,9 +31,4 @@ internal static class Check
         });
         return command;
     }
-
-    private static DateOnly Day(string? given, Terminal at) =>
-        given is null ? DateOnly.FromDateTime(at.Clock.GetLocalNow().Date)
-        : DateOnly.TryParseExact(given, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
-        : throw new BadInputException($"--on {given}: write the day as 2026-03-14");
 }
