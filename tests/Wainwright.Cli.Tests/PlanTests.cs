@@ -83,6 +83,16 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void The_work_sheet_names_every_part_that_comes_out()
+    {
+        using var folder = new TempFolder();
+        Assert.Equal(Exit.Done, Plan("two-that-wait-for-each-other", "--remove", "T", "--sheet", folder.At("sheet.html")).Exit);
+        var sheet = File.ReadAllText(folder.At("sheet.html"));
+        Assert.All((string[])["filler strip", "right half", "left half", "battery cabinet"], p => Assert.Contains(p, sheet, StringComparison.Ordinal));
+        Assert.Equal(Exit.BadInput, Plan("two-that-wait-for-each-other", "--remove", "T", "--sheet", folder.At("sheet.txt")).Exit);
+    }
+
+    [Fact]
     public void Asked_twice_it_answers_alike() => Assert.Equal(Plan("duct-through-a-plinth", "--remove", "C", "--json").Out, Plan("duct-through-a-plinth", "--remove", "C", "--json").Out);
 
     [Fact]

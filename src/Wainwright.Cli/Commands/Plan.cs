@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Wainwright.Access;
 using Wainwright.Fitout;
+using Wainwright.Paper;
 
 namespace Wainwright.Cli.Commands;
 
@@ -17,13 +18,16 @@ internal static class Plan
         var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "Plan for this stage of the job: what is out then is out already. Without it nothing is." };
         var clearance = new Option<int?>("--clearance") { HelpName = "MM", Description = $"Room wanted between a part on its way and what it passes; {new AccessOptions().ClearanceMm} without it." };
         var seconds = new Option<double?>("--seconds") { HelpName = "N", Description = "Stop after this long with the best plan so far and its lower bound. Without it the search counts its questions, so that every machine gives the same answer." };
+        var sheet = new Option<string?>("--sheet") { HelpName = "FILE", Description = "Also make the work sheet with steps to tick: .html, or .pdf where a Chromium is installed. An older one of that name is replaced." };
+        var on = Day.Option();
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("plan", "The cheapest way to a part, in labour minutes, with its proof.") { job, reach, remove, out_, stay, stage, clearance, seconds, store, json }.By("""
+        var command = new Command("plan", "The cheapest way to a part, in labour minutes, with its proof.") { job, reach, remove, out_, stay, stage, clearance, seconds, sheet, on, store, json }.By("""
             Examples:
               wain plan demo/bicycle-workshop.wain.json --remove B11
               wain plan J-014 --reach A52 --json
               wain plan J-014 --remove A52 --must-stay A10 --already-out A03
+              wain plan J-014 --remove A52 --sheet heater.pdf
 
             A plan found exits 0; proved that there is none, 1; neither within the budget, or too close or too little measured
             to tell, 3.
@@ -34,8 +38,10 @@ internal static class Plan
             if (line.GetValue(seconds) is <= 0 or > 86_400 or double.NaN) line.AddError("--seconds is a number above 0, at most a day.");
             if (line.GetValue(clearance) is < 0 or > 100) line.AddError("--clearance is 0 to 100 mm.");
         });
-        command.SetAction((line, stop) =>
+        command.SetAction(async (line, stop) =>
         {
+            var page = line.GetValue(sheet) is { } file ? new PageFile(file, line.GetRequiredValue(job)) : null;
+            var day = Day.Is(line.GetValue(on), at);
             using var given = GivenJob.Open(line.GetRequiredValue(job), line.GetValue(store), at);
             using var budget = CancellationTokenSource.CreateLinkedTokenSource(stop);
             if (line.GetValue(seconds) is { } most) budget.CancelAfter(TimeSpan.FromSeconds(most));
@@ -53,7 +59,8 @@ internal static class Plan
             var answer = new PlanAnswer(given.Job, plan);
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
-            return Task.FromResult(answer.Exit);
+            if (page is not null) await page.Write(await Sheets.Removal(given.Job, plan, day).ConfigureAwait(false), stop).ConfigureAwait(false);
+            return answer.Exit;
         });
         return command;
     }

@@ -36,41 +36,15 @@ internal static class Report
         });
         command.SetAction(async (line, stop) =>
         {
-            var (name, file) = (line.GetRequiredValue(job), line.GetRequiredValue(to));
-            var pdf = Path.GetExtension(file).ToLowerInvariant() switch
-            {
-                ".html" or ".htm" => false,
-                ".pdf" => true,
-                _ => throw new BadInputException($"--out {file}: the name ends in .html or .pdf"),
-            };
-            if (Directory.Exists(file) || Path.GetFullPath(file) == Path.GetFullPath(name)) throw new BadInputException($"--out {file}: name another file");
+            var name = line.GetRequiredValue(job);
+            var file = new PageFile(line.GetRequiredValue(to), name);
             var day = Day.Is(line.GetValue(on), at);
             using var given = GivenJob.Open(name, line.GetValue(store), at);
-            var html = await Pages[line.GetRequiredValue(page)](given, day).ConfigureAwait(false);
-            if (pdf) await Print(html, file, stop).ConfigureAwait(false);
-            else NewFile.Replace(file, html);
-            at.Out.WriteLine($"{file}: written");
+            await file.Write(await Pages[line.GetRequiredValue(page)](given, day).ConfigureAwait(false), stop).ConfigureAwait(false);
+            at.Out.WriteLine($"{file.Path}: written");
             return Exit.Done;
         });
         return command;
-    }
-
-    private static async Task Print(string html, string file, CancellationToken stop)
-    {
-        PrintOutcome outcome;
-        try
-        {
-            outcome = await Pdf.Print(html, file, stop).ConfigureAwait(false);
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            throw new BadInputException($"{file} cannot be written: {error.Message}");
-        }
-        switch (outcome)
-        {
-            case PrintOutcome.NoBrowser none: throw new BadInputException($"{none.Says} Try --out {Path.ChangeExtension(file, ".html")}");
-            case PrintOutcome.Failed failed: throw new BadInputException($"no PDF was made: {failed.Because}. Try --out {Path.ChangeExtension(file, ".html")}");
-        }
     }
 
     private static PhotoBytes Bytes(GivenJob given) => hash =>
