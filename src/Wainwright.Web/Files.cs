@@ -39,6 +39,12 @@ internal static class Files
             };
         });
 
+        app.MapGet("/job/{id}/stop.html", async (string id, Store store, TimeProvider clock, HttpResponse answer) =>
+            store.Find(id) is { } found ? Page(answer, await Sheets.StopUse(found.Job, Answers.Of(found.Job, Today(clock)))) : Results.NotFound());
+
+        app.MapGet("/job/{id}/safe.html", async (string id, Store store, TimeProvider clock, HttpResponse answer) =>
+            store.Find(id) is { } found ? Page(answer, await Sheets.Isolation(found.Job, Today(clock))) : Results.NotFound());
+
         app.MapGet("/job/{id}/container", (string id, Store store) =>
         {
             if (store.Find(id) is null) return Results.NotFound();
@@ -50,8 +56,10 @@ internal static class Files
     }
 
     private static async Task<string?> Report(string id, Store store, TimeProvider clock) => store.Find(id) is { } found
-        ? await OwnersReport.Html(found.Job, Answers.Of(found.Job, DateOnly.FromDateTime(clock.GetLocalNow().DateTime)), Photos(store), found.Hash)
+        ? await OwnersReport.Html(found.Job, Answers.Of(found.Job, Today(clock)), Photos(store), found.Hash)
         : null;
+
+    private static DateOnly Today(TimeProvider clock) => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
 
     private static PhotoBytes Photos(Store store) => hash =>
     {

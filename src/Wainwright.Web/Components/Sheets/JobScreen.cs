@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Wainwright.Fitout;
+using Wainwright.Records;
 using Wainwright.Web.Shown;
 
 namespace Wainwright.Web.Components.Sheets;
@@ -11,12 +12,16 @@ public abstract class JobScreen : ComponentBase
     [CascadingParameter]
     public required OpenJob Open { get; set; }
 
+    /// <summary>The job as stored now; a new one makes every screen draw itself anew.</summary>
+    [CascadingParameter]
+    public required StoredJob Stored { get; set; }
+
     /// <summary>Metric or US.</summary>
     [CascadingParameter]
     public Measures Measures { get; set; }
 
-    /// <summary>The job as stored now.</summary>
-    protected Job Job => Open.Job;
+    /// <summary>The job itself.</summary>
+    protected Job Job => Stored.Job;
 
     /// <summary>Why a change would be refused, in one line; <see langword="null"/> when it would not.</summary>
     protected static string? Fault(IReadOnlyList<Issue> issues) => issues.Count == 0 ? null : string.Join(" ", issues.Select(i => $"{Words.Capital(i.Rule)}; {i.Mend}."));
