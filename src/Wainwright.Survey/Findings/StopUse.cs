@@ -28,7 +28,7 @@ public static class StopUse
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(checks);
-        return [.. Enum.GetValues<Use>().Select(use => new UseToday(use, Stopped(job, checks, use), NotShown(checks, use)))];
+        return [.. Enum.GetValues<Use>().Select(use => new UseToday(use, Stopped(job, checks, use), NotShown(job, checks, use)))];
     }
 
     private static List<StopReason> Stopped(Job job, IReadOnlyList<Check> checks, Use use) =>
@@ -41,7 +41,7 @@ public static class StopUse
             .Select(c => new StopReason($"{c.Subject.Name}: {c.Because}", null, c)),
     ];
 
-    private static List<StopReason> NotShown(IReadOnlyList<Check> checks, Use use) =>
+    private static List<StopReason> NotShown(Job job, IReadOnlyList<Check> checks, Use use) => !IsAboard(job, use) ? [] :
         [.. checks
             .Where(c => c is { Verdict: Verdict.CannotTell, IfShort: Urgency.U0 } && Speaks(c.AppliesTo, use))
             .Select(c => new StopReason($"{c.Subject.Name}: {c.Because}", null, c))];
@@ -49,4 +49,12 @@ public static class StopUse
     // what forbids driving forbids driving loaded; a stop that names no use speaks of all
     private static bool Speaks(IReadOnlyList<Use> about, Use use) =>
         about.Count == 0 || about.Contains(use) || (use == Use.DriveLoaded && about.Contains(Use.Drive));
+
+    // an alarm that senses several things speaks of heater and gas in a van that has neither
+    private static bool IsAboard(Job job, Use use) => use switch
+    {
+        Use.Heater => job.Parts.Any(p => p.System == PartSystem.Heating || p.Devices.Any(d => d is AirHeater)),
+        Use.Gas => job.Parts.Any(p => p.System == PartSystem.Gas || p.Devices.Any(d => d is GasStore or GasAppliance)) || job.Lines.Any(l => l.Medium == Medium.Gas),
+        _ => true,
+    };
 }

@@ -70,6 +70,15 @@ public sealed class FindingsTests
     }
 
     [Fact]
+    public void What_is_not_aboard_needs_no_showing()
+    {
+        var van = A.Van(A.Part("alarm", new Alarm { Senses = Senses.CarbonMonoxideAndSmoke }));
+        Assert.NotEmpty(Today(van, Use.SleepIn).NotShown);
+        Assert.Empty(Today(van, Use.Heater).NotShown);
+        Assert.Empty(Today(van, Use.Gas).NotShown);
+    }
+
+    [Fact]
     public void A_check_that_cannot_tell_is_listed_as_not_shown()
     {
         var heater = Today(A.Van(A.Part("heater", new AirHeater())), Use.Heater);
