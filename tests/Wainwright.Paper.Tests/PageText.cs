@@ -36,7 +36,7 @@ internal static partial class PageText
     [GeneratedRegex("<style>.*?</style>|<svg.*?</svg>|<title>.*?</title>|<!doctype[^>]*>", RegexOptions.Singleline)]
     private static partial Regex Unread();
 
-    [GeneratedRegex("</?(b|span|small|td|th|dt)\\b[^>]*>")]
+    [GeneratedRegex("</?(b|i|span|small|td|th|dt)\\b[^>]*>")]
     private static partial Regex Inline();
 
     [GeneratedRegex("<[^>]*>")]

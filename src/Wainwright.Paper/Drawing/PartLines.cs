@@ -1,4 +1,3 @@
-using System.Buffers;
 using Wainwright.Fitout;
 
 namespace Wainwright.Paper;
@@ -10,8 +9,6 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
     private const double BlackedMm = 0.75;
 
     private const double HatchGapMm = 1.3, LetterMm = 2.1, LineMm = LetterMm * 1.15;
-
-    private static readonly SearchValues<char> Measures = SearchValues.Create("0123456789,(;:");
 
     private readonly List<Drawn> drawn = [.. parts.SelectMany((p, i) => p.Solids.Select(s => Drawn.Of(p, i, s, on))).OrderByDescending(d => d.Depth)];
 
@@ -64,7 +61,7 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
         {
             if (named.Contains(d.Part.Id)) continue;
             var room = PaperBox.Of(sheet.At(d.Beyond));
-            var lines = Lettering.Wrap(ShortName(d.Part.Name), LetterMm, room.Width - 2).ToList();
+            var lines = Lettering.Wrap(PlainWords.ShortName(d.Part.Name), LetterMm, room.Width - 2).ToList();
             var (wide, high) = (lines.Max(l => Lettering.WidthMm(l, LetterMm)), lines.Count * LineMm);
             if (lines.Count > 3 || high > room.Height - 1.5 || wide > room.Width - 1.6) continue;
             foreach (var (x, y) in Spots(room, wide, high))
@@ -111,12 +108,4 @@ internal sealed class PartLines(IReadOnlyList<Part> parts, SectionView view, Pro
         part.System is PartSystem.Lining or PartSystem.Insulation || (part.Outside && part.System != PartSystem.Openings);
 
     private static string Title(Part part) => $"{part.Id.Text} {part.Name}";
-
-    /// <summary>A name without its measures: what stands before the first figure, comma or bracket.</summary>
-    private static string ShortName(string name)
-    {
-        var end = name.AsSpan().IndexOfAny(Measures);
-        var cut = (end > 2 ? name[..end] : name).Trim();
-        return cut.Length == 0 ? name : cut;
-    }
 }

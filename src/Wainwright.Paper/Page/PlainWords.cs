@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using Wainwright.Fitout;
 
@@ -33,7 +34,7 @@ public static class PlainWords
         Urgency.U1 => "before the next use",
         Urgency.U2 => "within a month",
         Urgency.U3 => "at the next service",
-        _ => "nothing yet: keep watch",
+        _ => "not yet: keep watch",
     };
 
     /// <summary>The worst credible harm.</summary>
@@ -121,6 +122,15 @@ public static class PlainWords
     /// <summary>The first letter large.</summary>
     public static string Sentence(string text) => string.IsNullOrEmpty(text) ? "" : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>A name without its measures: what stands before the first figure, comma or bracket.</summary>
+    public static string ShortName(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        var end = name.AsSpan().IndexOfAny(Measures);
+        var cut = (end > 2 ? name[..end] : name).Trim();
+        return cut.Length == 0 ? name : cut;
+    }
+
     /// <summary>A sentence: large first letter, one full stop.</summary>
     public static string Stop(string text)
     {
@@ -143,6 +153,8 @@ public static class PlainWords
         if (cut < most / 3) cut = whole.LastIndexOf(' ', most);
         return whole[..(cut > 0 ? cut : most)].TrimEnd(',', ';', ':') + " …";
     }
+
+    private static readonly SearchValues<char> Measures = SearchValues.Create("0123456789,(;:");
 
     // a narrow space between thousands cannot be taken for a decimal point in any country
     private static readonly NumberFormatInfo Spaced = new() { NumberGroupSeparator = "\u202F", NumberDecimalSeparator = "." };
