@@ -43,6 +43,18 @@ public class RemedyTests
     }
 
     [Fact]
+    public void A_damaged_photo_healed_by_an_import_that_then_fails_stays_healed()
+    {
+        using var shop = new Workshop();
+        var there = shop.Photographed(1);
+        File.WriteAllText(shop.FilesIn("photos").Single(), "broken");
+        Full(shop);
+        var job = Samples.Small("BIG") with { Photos = [Samples.Photo(there)], Parts = [.. Enumerable.Range(0, 200).Select(i => Samples.Part($"X{i}") with { Note = new string('x', 9000) })], Joints = [], Points = [], Readings = [], Findings = [] };
+        Assert.Throws<StoreFullException>(() => shop.Store.Import(job, "AB", photos: [new("1", () => new MemoryStream(Samples.Jpeg(1)))]));
+        Assert.True(shop.Store.Verify("TEST-1").Sound);
+    }
+
+    [Fact]
     public void A_full_disk_under_a_container_or_a_photo_is_said_as_such()
     {
         using var shop = new Workshop();
