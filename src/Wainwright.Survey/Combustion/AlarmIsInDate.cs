@@ -46,8 +46,8 @@ public static class AlarmIsInDate
         if (alarm.TestButtonWorks == false) return draft.FallsShort("its test button does not sound it");
         if (alarm.Expires is { } expires)
         {
-            var days = Span.Exactly(expires.DayNumber - today.DayNumber);
-            if (days.Likely < 0) return draft.FallsShort(string.Create(CultureInfo.InvariantCulture, $"it ran out {-days.Likely:0} days ago")) with { Demand = Span.Exactly(0), Capacity = days, Unit = "days" };
+            var days = expires.DayNumber - today.DayNumber;
+            if (days < 0) return draft.FallsShort(string.Create(CultureInfo.InvariantCulture, $"it ran out {-days} days ago"));
         }
         else
         {

@@ -33,7 +33,10 @@ public static class OutletNearWaterIsProtected
         var known = gaps.Where(g => g.GapMm is not null).Select(g => (g.Spot, GapMm: g.GapMm!.Value)).ToList();
         Span? demand = known.Count == 0 ? null : Span.Exactly(WetPlace.WithinMm);
         Span? distance = known.Count == 0 ? null : new Span(known.Min(g => g.GapMm.Low), known.Min(g => g.GapMm.Likely), known.Min(g => g.GapMm.High));
-        return Judged() with { Demand = demand, Capacity = distance, Unit = "mm", Margin = demand is { } d && distance is { } c ? Check.MarginOf(d, c) : null };
+        var judged = Judged();
+        // guarded near water: the device decides, not the distance, so there is no margin to show
+        if (judged.Verdict == Verdict.Holds && distance is not { Low: >= WetPlace.WithinMm }) return judged;
+        return judged with { Demand = demand, Capacity = distance, Unit = "mm", Margin = demand is { } d && distance is { } c ? Check.MarginOf(d, c) : null };
 
         Check Judged()
         {
