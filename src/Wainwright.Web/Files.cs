@@ -45,6 +45,16 @@ internal static class Files
         app.MapGet("/job/{id}/safe.html", async (string id, Store store, TimeProvider clock, HttpResponse answer) =>
             store.Find(id) is { } found ? Page(answer, await Sheets.Isolation(found.Job, Today(clock))) : Results.NotFound());
 
+        // the planner gives the same answer to the same question, so the sheet is the plan that stood on the screen
+        app.MapGet("/job/{id}/work.html", async (string id, string parts, bool? reach, string? stay, Store store, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
+        {
+            if (store.Find(id) is not { } found) return Results.NotFound();
+            var question = new WayQuestion(Typed(parts), reach ?? false, Typed(stay));
+            if (question.Targets.Concat(question.MustStay).Any(p => found.Job.Parts.All(q => q.Id != p))) return Results.NotFound();
+            var way = await new Ways().Ask(found, question, stop);
+            return Page(answer, await Sheets.Removal(found.Job, way.Plan, Today(clock)));
+        });
+
         app.MapGet("/job/{id}/container", (string id, Store store) =>
         {
             if (store.Find(id) is null) return Results.NotFound();
@@ -54,6 +64,8 @@ internal static class Files
             return Results.Stream(kept, MediaTypeNames.Application.Zip, Named(id, Container.Extension));
         });
     }
+
+    private static IReadOnlyList<PartId> Typed(string? ids) => [.. (ids ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(t => new PartId(t))];
 
     private static async Task<string?> Report(string id, Store store, TimeProvider clock) => store.Find(id) is { } found
         ? await OwnersReport.Html(found.Job, Answers.Of(found.Job, Today(clock)), Photos(store), found.Hash)

@@ -75,7 +75,7 @@ public static class Shop
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapFiles();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(live => live.ContentSecurityFrameAncestorsPolicy = null); // Doors says it for every page
         return app;
     }
 }

@@ -85,7 +85,7 @@ export class Eye {
       wide = Math.max(wide, Math.abs(from.dot(x)));
       high = Math.max(high, Math.abs(from.dot(y)));
     }
-    const half = Math.max(high * 1.14, wide * 1.07 / this.aspect);
+    const half = Math.max(high * 1.2, wide * 1.07 / this.aspect);
     Object.assign(this.camera, { left: -half * this.aspect, right: half * this.aspect, top: half, bottom: -half });
     this.camera.updateProjectionMatrix();
   }
