@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace Wainwright.Fitout;
 
@@ -31,7 +32,7 @@ public sealed record Edit(string Where, JsonElement? Before, JsonElement? After)
     public static Edit Field<T>(Job job, string field, T value)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new(field, Current(job, field), JsonSerializer.SerializeToElement(value, JobFormat.Compact));
+        return new(field, Current(job, field), value is null ? null : JsonSerializer.SerializeToElement(value, JobFormat.Compact));
     }
 
     /// <summary>What stands at a place now; <see langword="null"/> when nothing does.</summary>
@@ -64,13 +65,23 @@ public sealed record Edit(string Where, JsonElement? Before, JsonElement? After)
             issues.Add(new(Where, "a reading once taken stays as it is", "add a new reading that corrects it"));
             return null;
         }
+        if (After is null && Where is ("vehicle" or "title"))
+        {
+            issues.Add(new(Where, "cannot be taken out of a job", "put another in its place"));
+            return null;
+        }
         if (After is { } after)
         {
             var before = issues.Count;
             new JobShape(issues).Walk(after, list?.EntryType ?? typeof(Job).GetProperty(char.ToUpperInvariant(Where[0]) + Where[1..])!.PropertyType, Where);
             if (issues.Count > before) return null;
         }
-        return list is not null ? list.With(job, Where.Split('/', 2)[1], After) : WithField(job);
+        if (list is null) return WithField(job);
+        var id = Where.Split('/', 2)[1];
+        var made = list.With(job, id, After);
+        if (After is null || list.Get(made, id) is not null) return made;
+        issues.Add(new(Where, $"the entry put there has another id than “{id}”", "put it at its own id, or mend the id"));
+        return null;
     }
 
     private Job WithField(Job job)
@@ -96,7 +107,7 @@ public sealed record Edit(string Where, JsonElement? Before, JsonElement? After)
 /// <summary>Edits that belong together: all are made or none.</summary>
 /// <param name="What">What was done, in the words of the person who did it.</param>
 /// <param name="Edits">The edits in order.</param>
-public sealed record Change(string What, IReadOnlyList<Edit> Edits)
+public sealed partial record Change(string What, IReadOnlyList<Edit> Edits)
 {
     /// <summary>The change backwards, as undo makes it.</summary>
     public Change Inverse() => new($"undo: {What}", [.. Edits.Reverse().Select(e => e.Inverse())]);
@@ -116,10 +127,16 @@ public sealed record Change(string What, IReadOnlyList<Edit> Edits)
             if (edit.Made(made, undoing, issues) is not { } next) return new(null, issues);
             made = next;
         }
-        var old = JobRules.Of(job).ToHashSet();
-        issues.AddRange(JobRules.Of(made).Where(i => !old.Contains(i)));
+        var old = JobRules.Of(job).Select(Unplaced).ToHashSet();
+        issues.AddRange(JobRules.Of(made).Where(i => !old.Contains(Unplaced(i))));
         return new(issues.Any(i => i.Weight == Weight.Error) ? null : made, issues);
     }
+
+    /// <summary>An issue without list positions: those shift when an entry is taken out, and the issue is still the same.</summary>
+    private static (string Where, string Rule, Weight Weight) Unplaced(Issue issue) => (Position().Replace(issue.Where, "[]"), Position().Replace(issue.Rule, "[]"), issue.Weight);
+
+    [GeneratedRegex("\\[[0-9]+\\]")]
+    private static partial Regex Position();
 }
 
 /// <summary>What a change gave.</summary>

@@ -76,4 +76,34 @@ public class EditTests
     [Fact]
     public void A_place_that_does_not_exist_is_refused() =>
         Assert.Null(One(new Edit("secrets/1", null, null)).On(Van).Job);
+
+    [Fact]
+    public void An_entry_put_at_another_id_is_refused()
+    {
+        var refused = One(Edit.Put(Van, "parts", "P9", Van.Parts[0])).On(Van);
+        Assert.Null(refused.Job);
+        Assert.Contains("another id", Assert.Single(refused.Issues).Rule, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("title")]
+    [InlineData("vehicle")]
+    public void What_every_job_has_cannot_be_taken_out(string field) =>
+        Assert.Null(One(new Edit(field, Edit.Current(Van, field), null)).On(Van).Job);
+
+    [Fact]
+    public void A_note_is_taken_out_by_putting_nothing()
+    {
+        var noted = One(Edit.Field(Van, "note", "keys in the office")).On(Van).Job!;
+        Assert.Null(One(Edit.Field<string?>(noted, "note", null)).On(noted).Job!.Note);
+    }
+
+    [Fact]
+    public void An_old_doubt_does_not_come_back_as_new_when_places_shift()
+    {
+        var doubtful = Van with { Findings = [Van.Findings[0], Van.Findings[0] with { Id = new("F2"), Known = Known.NotInspected }] };
+        var changed = One(Edit.TakeOut(doubtful, "findings", "F1")).On(doubtful);
+        Assert.NotNull(changed.Job);
+        Assert.Empty(changed.Issues);
+    }
 }

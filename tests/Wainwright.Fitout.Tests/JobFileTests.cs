@@ -145,4 +145,14 @@ public class JobFileTests
     [Fact]
     public void A_byte_order_mark_does_no_harm() =>
         Assert.NotNull(JobFile.Read(new byte[] { 0xEF, 0xBB, 0xBF }.Concat(JobFile.Write(Samples.Small())).ToArray()).Job);
+
+    [Theory]
+    [InlineData("\"title\": \"\\ud800\"")]
+    [InlineData("\"\\udc00\": 1, \"title\": \"x\"")]
+    public void Half_a_character_is_refused_at_its_byte(string text)
+    {
+        var bad = Samples.Text(Samples.Small()).Replace("\"title\": \"small van\"", text, StringComparison.Ordinal);
+        var issue = Assert.Single(Samples.Read(bad).Issues);
+        Assert.StartsWith("byte ", issue.Where, StringComparison.Ordinal);
+    }
 }

@@ -69,6 +69,11 @@ public static class JobFile
         }
         try
         {
+            if (FirstHalfCharacter(utf8.Span) is { } half)
+            {
+                issues.Add(new(string.Create(CultureInfo.InvariantCulture, $"byte {half}"), "text must not hold half of a character (a lone surrogate escape)", "write the whole character, or take the escape out"));
+                return null;
+            }
             return JsonDocument.Parse(utf8, new JsonDocumentOptions { MaxDepth = 32 });
         }
         catch (JsonException error)
@@ -86,6 +91,25 @@ public static class JobFile
         {
             if (Rune.DecodeFromUtf8(utf8[at..], out _, out var used) != System.Buffers.OperationStatus.Done) return at;
             at += used;
+        }
+        return null;
+    }
+
+    /// <summary>Where the first text begins that escapes half a surrogate pair: valid JSON, and no text.</summary>
+    private static long? FirstHalfCharacter(ReadOnlySpan<byte> utf8)
+    {
+        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = 32 });
+        while (reader.Read())
+        {
+            if (reader.TokenType is not (JsonTokenType.String or JsonTokenType.PropertyName) || !reader.ValueIsEscaped) continue;
+            try
+            {
+                _ = reader.GetString();
+            }
+            catch (InvalidOperationException)
+            {
+                return reader.TokenStartIndex;
+            }
         }
         return null;
     }
