@@ -26,7 +26,7 @@ public sealed class KeyboardTests(Yard yard)
             await keys.PressAsync("Enter");
             await Expect(visit.Page.Locator(".so-far")).ToHaveAttributeAsync("data-step", $"{i}");
         }
-        await Expect(visit.Page.Locator(".step h3")).ToContainTextAsync("B30");
+        await Expect(visit.Page.Locator(".step h2")).ToContainTextAsync("B30");
     }
 
     [Fact]

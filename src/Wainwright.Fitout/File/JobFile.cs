@@ -71,7 +71,7 @@ public static class JobFile
         {
             if (FirstHalfCharacter(utf8.Span) is { } half)
             {
-                issues.Add(new(string.Create(CultureInfo.InvariantCulture, $"byte {half}"), "text must not hold half of a character (a lone surrogate escape)", "write the whole character, or take the escape out"));
+                issues.Add(new(string.Create(CultureInfo.InvariantCulture, $"byte {half}"), "text must not hold half a character (a lone surrogate escape)", "write the whole character, or take the escape out"));
                 return null;
             }
             return JsonDocument.Parse(utf8, new JsonDocumentOptions { MaxDepth = 32 });

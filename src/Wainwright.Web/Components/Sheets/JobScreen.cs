@@ -20,8 +20,8 @@ public abstract class JobScreen : ComponentBase
     [CascadingParameter]
     public Measures Measures { get; set; }
 
-    /// <summary>The job itself.</summary>
-    protected Job Job => Stored.Job;
+    /// <summary>The job itself, as the last change left it: newer than <see cref="Stored"/> until the page draws anew.</summary>
+    protected Job Job => Open.Job;
 
     /// <summary>Why a change would be refused, in one line; <see langword="null"/> when it would not.</summary>
     protected static string? Fault(IReadOnlyList<Issue> issues) => issues.Count == 0 ? null : string.Join(" ", issues.Select(i => $"{Words.Capital(i.Rule)}; {i.Mend}."));
