@@ -4,20 +4,12 @@ using System.CommandLine.Invocation;
 
 namespace Wainwright.Cli;
 
-/// <summary>Help that ends with examples to copy.</summary>
-internal static class Taught
+/// <summary>A command whose help ends with examples to copy.</summary>
+internal sealed class Taught(string name, string description, string examples) : Command(name, description)
 {
-    private static readonly System.Runtime.CompilerServices.ConditionalWeakTable<Command, string> Pages = [];
-
-    /// <summary>Gives a command its examples.</summary>
-    public static T By<T>(this T command, string examples) where T : Command
-    {
-        Pages.AddOrUpdate(command, examples);
-        return command;
-    }
-
     /// <summary>The usual help, then the examples of the command asked about.</summary>
-    public sealed class Page : SynchronousCommandLineAction
+    /// <param name="ofAll">Those of the program as a whole.</param>
+    public sealed class Page(string ofAll) : SynchronousCommandLineAction
     {
         private readonly HelpAction usual = new() { MaxWidth = 100 };
 
@@ -26,8 +18,10 @@ internal static class Taught
         public override int Invoke(ParseResult parseResult)
         {
             usual.Invoke(parseResult);
-            if (Pages.TryGetValue(parseResult.CommandResult.Command, out var examples)) parseResult.InvocationConfiguration.Output.WriteLine(examples);
+            parseResult.InvocationConfiguration.Output.WriteLine(parseResult.CommandResult.Command is Taught taught ? taught.Examples : ofAll);
             return Exit.Done;
         }
     }
+
+    private string Examples => examples;
 }

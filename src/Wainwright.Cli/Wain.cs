@@ -53,7 +53,8 @@ public static class Wain
 
     private static RootCommand Root(Terminal at)
     {
-        var root = new RootCommand("Works on panel vans that somebody else fitted out: judges them, finds the way in, proves the order, prints the pages.") { HelpName = "wain" }.By("""
+        var root = new RootCommand("Works on panel vans that somebody else fitted out: judges them, finds the way in, proves the order, prints the pages.") { HelpName = "wain" };
+        root.Options.OfType<HelpOption>().Single().Action = new Taught.Page("""
             Examples:
               wain validate demo/touring-camper.wain.json              is the file whole and sound?
               wain check demo/touring-camper.wain.json                 what falls short, what cannot be told?
@@ -66,7 +67,6 @@ public static class Wain
 
             Exit codes: 0 done · 1 something falls short · 2 bad input · 3 cannot tell · 70 our fault
             """);
-        root.Options.OfType<HelpOption>().Single().Action = new Taught.Page();
         root.Add(Serve.Command(at));
         root.Add(Validate.Command(at));
         root.Add(Check.Command(at));

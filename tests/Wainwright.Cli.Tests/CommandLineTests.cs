@@ -33,6 +33,18 @@ public sealed class CommandLineTests
     }
 
     [Fact]
+    public async Task Colour_stands_beside_the_word_and_only_where_it_is_shown()
+    {
+        var job = Path.Combine(Repository.Top, "demo", "cases", "outlet-near-sink-unprotected.wain.json");
+        using var coloured = new StringWriter { NewLine = "\n" };
+        await Wain.Run(["check", job, "--on", "2026-06-01"], new(coloured, TextWriter.Null, _ => null, Colour: true, TimeProvider.System), TestContext.Current.CancellationToken);
+        Assert.Contains("\u001b[31;1mFALLS SHORT\u001b[0m", coloured.ToString(), StringComparison.Ordinal);
+
+        var plain = Ran.Wain("check", job, "--on", "2026-06-01").Out;
+        Assert.Equal(plain, System.Text.RegularExpressions.Regex.Replace(coloured.ToString(), "\u001b\\[[0-9;]*m", ""));
+    }
+
+    [Fact]
     public void A_missing_argument_and_an_unknown_option_are_bad_input()
     {
         Assert.Equal(Exit.BadInput, Ran.Wain("validate").Exit);

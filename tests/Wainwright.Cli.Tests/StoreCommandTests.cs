@@ -71,6 +71,21 @@ public sealed class StoreCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_job_is_validated_as_a_file_a_container_and_in_the_store()
+    {
+        Imported(SmallVan.Text());
+        Ran.Wain("export", "J-1", "--store", Store, "--out", folder.At("J-1.zip"));
+        foreach (var name in (string[])[folder.At("job.json"), folder.At("J-1.zip"), "J-1"])
+        {
+            var answer = Ran.Wain("validate", name, "--store", Store, "--json").Json;
+            Assert.Equal(["job", "format", "usable", "errors", "doubts", "issues"], Names(answer));
+            Assert.True(answer.GetProperty("usable").GetBoolean());
+            Assert.Equal(1, answer.GetProperty("format").GetInt32());
+        }
+        Assert.Equal(Exit.BadInput, Ran.Wain("validate", folder.Write("cut.zip", File.ReadAllBytes(folder.At("J-1.zip"))[..400])).Exit);
+    }
+
+    [Fact]
     public void Sound_records_are_called_sound_with_the_hash_to_write_down()
     {
         Imported(SmallVan.Text());

@@ -11,10 +11,10 @@ internal static class Backup
     {
         var to = new Option<string>("--out") { HelpName = "FILE", Required = true, Description = "The file to make; must not be there yet." };
         var store = StoreFolder.Option();
-        var command = new Command("backup", "Write the whole store into one file. Others may go on working meanwhile.") { to, store }.By("""
+        var command = new Taught("backup", "Write the whole store into one file. Others may go on working meanwhile.", """
             Examples:
               wain backup --out /media/stick/workshop-2026-03-14.backup
-            """);
+            """) { to, store };
         command.SetAction(line =>
         {
             var file = line.GetRequiredValue(to);
@@ -29,10 +29,10 @@ internal static class Backup
     {
         var from = new Argument<string>("FILE") { Description = "A file made by wain backup." };
         var store = StoreFolder.Option();
-        var command = new Command("restore", "Unpack a backup into a folder that is empty or not there yet; checks all of it first.") { from, store }.By("""
+        var command = new Taught("restore", "Unpack a backup into a folder that is empty or not there yet; checks all of it first.", """
             Examples:
               wain restore /media/stick/workshop-2026-03-14.backup --store /srv/van-records
-            """);
+            """) { from, store };
         command.SetAction(line =>
         {
             var file = line.GetRequiredValue(from);

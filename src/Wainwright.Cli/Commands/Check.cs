@@ -12,14 +12,14 @@ internal static class Check
         var on = Day.Option();
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("check", "Judge a van: what holds, what falls short by how much, what cannot be told and which look would tell.") { job, on, store, json }.By("""
+        var command = new Taught("check", "Judge a van: what holds, what falls short by how much, what cannot be told and which look would tell.", """
             Examples:
               wain check demo/touring-camper.wain.json
               wain check J-014 --json
               wain check J-014 --on 2026-03-14
 
             Everything holds: exit 0. One falls short: 1. None falls short but one cannot be told: 3.
-            """);
+            """) { job, on, store, json };
         command.SetAction(line =>
         {
             var day = Day.Is(line.GetValue(on), at);

@@ -12,11 +12,11 @@ internal static class Export
         var job = new Argument<string>("JOB") { Description = "Id of a job in the store; for a job file out of a container, the container." };
         var to = new Option<string>("--out") { HelpName = "FILE", Required = true, Description = "The file to make: .zip for a container with journal and photos, .json for the job alone." };
         var store = StoreFolder.Option();
-        var command = new Command("export", "Write a job into one file, to send or to keep.") { job, to, store }.By("""
+        var command = new Taught("export", "Write a job into one file, to send or to keep.", """
             Examples:
               wain export J-014 --out J-014.zip            journal and photos with it
               wain export J-014 --out J-014.wain.json      the job as it stands now, to read or edit
-            """);
+            """) { job, to, store };
         command.SetAction(line => Of(line.GetRequiredValue(job), line.GetRequiredValue(to), line.GetValue(store), at));
         return command;
     }

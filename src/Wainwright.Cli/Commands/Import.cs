@@ -16,12 +16,12 @@ internal static class Import
         var replace = new Option<bool>("--replace") { Description = "Take the place of the job with the same id; history stays, undo brings the old state back." };
         var photos = new Option<string?>("--photos") { HelpName = "FOLDER", Description = "Where a job file's photos lie; without it the folder “photos” beside the file." };
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("import", "Take a job into the store, with its photos; all of it or nothing.") { file, store, who, asId, replace, photos, json }.By("""
+        var command = new Taught("import", "Take a job into the store, with its photos; all of it or nothing.", """
             Examples:
               wain import demo/bicycle-workshop.wain.json
               wain import from-the-other-shop.zip --store /srv/van-records --who RT
               wain import van.wain.json --replace          the file is right, the store is behind
-            """);
+            """) { file, store, who, asId, replace, photos, json };
         command.SetAction(line =>
         {
             var path = line.GetRequiredValue(file);

@@ -10,11 +10,11 @@ internal static class Jobs
     {
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("jobs", "List the jobs in the store, the one changed last first.") { store, json }.By("""
+        var command = new Taught("jobs", "List the jobs in the store, the one changed last first.", """
             Examples:
               wain jobs
               wain jobs --store /srv/van-records --json
-            """);
+            """) { store, json };
         command.SetAction(line =>
         {
             using var records = StoreFolder.OpenThere(line.GetValue(store), at);

@@ -22,7 +22,7 @@ internal static class Plan
         var on = Day.Option();
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("plan", "The cheapest way to a part, in labour minutes, with its proof.") { job, reach, remove, out_, stay, stage, clearance, seconds, sheet, on, store, json }.By("""
+        var command = new Taught("plan", "The cheapest way to a part, in labour minutes, with its proof.", """
             Examples:
               wain plan demo/bicycle-workshop.wain.json --remove B11
               wain plan J-014 --reach A52 --json
@@ -31,7 +31,7 @@ internal static class Plan
 
             A plan found exits 0; proved that there is none, 1; neither within the budget, or too close or too little measured
             to tell, 3.
-            """);
+            """) { job, reach, remove, out_, stay, stage, clearance, seconds, sheet, on, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetResult(reach) is null == line.GetResult(remove) is null) line.AddError("Say either --reach PART or --remove PART.");

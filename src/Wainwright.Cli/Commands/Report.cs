@@ -22,14 +22,14 @@ internal static class Report
         var page = new Option<string>("--page") { HelpName = "PAGE", DefaultValueFactory = _ => "owners", Description = $"Which page: {string.Join(", ", Pages.Keys)}." };
         var on = Day.Option();
         var store = StoreFolder.Option();
-        var command = new Command("report", "Make the owners' page, a stop-use notice or an isolation sheet.") { job, to, page, on, store }.By("""
+        var command = new Taught("report", "Make the owners' page, a stop-use notice or an isolation sheet.", """
             Examples:
               wain report demo/touring-camper.wain.json --out camper.html
               wain report J-014 --out J-014.pdf
               wain report J-014 --page stop-use --out stop.pdf
 
             A page is one file that needs nothing from outside. Photos of a job file are looked for in the folder “photos” beside it.
-            """);
+            """) { job, to, page, on, store };
         page.Validators.Add(given =>
         {
             if (!Pages.ContainsKey(given.GetValueOrDefault<string>())) given.AddError($"--page is one of {string.Join(", ", Pages.Keys)}.");

@@ -12,7 +12,7 @@ internal static class Schema
 
     public static Command Command(Terminal at)
     {
-        var command = new Command("schema", "Write the job file's schema (JSON Schema 2020-12).").By("""
+        var command = new Taught("schema", "Write the job file's schema (JSON Schema 2020-12).", """
             Examples:
               wain schema > docs/job.schema.json
             """);

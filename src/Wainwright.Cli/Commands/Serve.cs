@@ -17,12 +17,12 @@ internal static class Serve
         var port = new Option<int?>("--port") { HelpName = "N", Description = $"Port on this machine. Without it {UsualPort}, or a free one when that is taken." };
         var with = new Option<string[]>("--with") { HelpName = "FILE", Description = "Take this job file or container in first, unless the store has a job of its id already. May stand several times." };
         var store = StoreFolder.Option();
-        var command = new Command("serve", "Serve the workshop's screens on this machine until it is stopped (Ctrl+C).") { port, with, store }.By("""
+        var command = new Taught("serve", "Serve the workshop's screens on this machine until it is stopped (Ctrl+C).", """
             Examples:
               wain serve
               wain serve --port 8099 --store /srv/van-records
               wain serve --with demo/touring-camper.wain.json
-            """);
+            """) { port, with, store };
         command.Validators.Add(line =>
         {
             if (line.GetValue(port) is < 1 or > 65_535) line.AddError("--port is 1 to 65535.");

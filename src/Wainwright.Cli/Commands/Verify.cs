@@ -12,14 +12,14 @@ internal static class Verify
         var job = new Argument<string>("JOB") { Description = "Id of a job in the store, or a container (.zip)." };
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
-        var command = new Command("verify", "Recompute the journal's chain, replay it, and hash every photo.") { job, store, json }.By("""
+        var command = new Taught("verify", "Recompute the journal's chain, replay it, and hash every photo.", """
             Examples:
               wain verify J-014
               wain verify J-014.zip
 
             Sound records exit 0. Records that were changed exit 1 and name the first entry that cannot stand; a container
             with a fault in it exits 2, as it does everywhere. The last hash, written down elsewhere, fixes all up to it.
-            """);
+            """) { job, store, json };
         command.SetAction(line => Of(line.GetRequiredValue(job), line.GetValue(store), line.GetValue(json), at));
         return command;
     }
