@@ -9,7 +9,7 @@ public static class Exit
     /// <summary>Something falls short, or cannot be reached at all. Beats <see cref="CannotTell"/>.</summary>
     public const int FallsShort = 1;
 
-    /// <summary>The file, the store or the command line is wrong; nothing was changed.</summary>
+    /// <summary>The file, the store, the disk or the command line is wrong; nothing was changed.</summary>
     public const int BadInput = 2;
 
     /// <summary>Nothing falls short, but something could not be told.</summary>

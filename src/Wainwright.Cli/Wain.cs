@@ -37,6 +37,11 @@ public static class Wain
             at.Error.WriteLine($"wain: {Shown.Plain(store.Message)}; {store.Mend}");
             return Exit.BadInput;
         }
+        catch (IOException disk)
+        {
+            at.Error.WriteLine($"wain: {Shown.Plain(disk.Message)}");
+            return Exit.BadInput;
+        }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
             at.Error.WriteLine("wain: stopped before the answer; nothing was changed");
