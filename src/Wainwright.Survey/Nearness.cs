@@ -1,3 +1,4 @@
+using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Geometry;
 
@@ -37,7 +38,7 @@ internal static class Nearness
 
     private static Body? Shape(Part part, Place? at) => at is { } p
         ? Body.BoxBetween(new(p.XMm, p.YMm, p.ZMm), new(p.XMm + 1, p.YMm + 1, p.ZMm + 1), default)
-        : part.Solids.Count == 0 ? null : Bodies.Of(part);
+        : part.Solids.Count == 0 ? null : PartBody.Of(part.Solids);
 
     private static double Least(IReadOnlyList<Box> a, IReadOnlyList<Box> b) =>
         a.Min(x => b.Min(y => Math.Sqrt(Square(Apart(x, y, 0)) + Square(Apart(x, y, 1)) + Square(Apart(x, y, 2)))));

@@ -1,3 +1,4 @@
+using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Geometry;
 
@@ -22,7 +23,7 @@ public static class Overlaps
     {
         ArgumentNullException.ThrowIfNull(job);
         var through = job.Lines.Where(l => l.Part is not null).SelectMany(l => l.Through, (l, hole) => (l.Part!.Value, hole)).ToHashSet();
-        var solid = job.Parts.Where(p => p.Solids.Count > 0).Select(p => (p.Id, Body: Bodies.Of(p))).ToList();
+        var solid = job.Parts.Where(p => p.Solids.Count > 0).Select(p => (p.Id, Body: PartBody.Of(p.Solids))).ToList();
         List<Overlap> found = [];
         for (var i = 0; i < solid.Count; i++)
             for (var k = i + 1; k < solid.Count; k++)

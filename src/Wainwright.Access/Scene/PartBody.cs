@@ -3,11 +3,16 @@ using Wainwright.Geometry;
 
 namespace Wainwright.Access;
 
-/// <summary>A part's solids as shapes of the geometry.</summary>
-internal static class PartBody
+/// <summary>A part's solids as shapes of the geometry, for every room that has to know where a part is.</summary>
+public static class PartBody
 {
+    /// <summary>All of a part's solids as one body.</summary>
+    /// <param name="solids">The solids; none gives a body without boxes.</param>
     public static Body Of(IEnumerable<Solid> solids) => Body.Union(solids.Select(Of));
 
+    /// <summary>One solid with its turn and tilt.</summary>
+    /// <param name="solid">A solid in vehicle axes [mm].</param>
+    /// <exception cref="NotSupportedException">The solid is of a kind that has no shape here.</exception>
     public static Body Of(Solid solid)
     {
         var turn = new Turn(solid.YawDeg, solid.TiltDeg);
@@ -27,15 +32,15 @@ internal static class PartBody
         }
     }
 
-    public static Point PointOf(Place place) => new(place.XMm, place.YMm, place.ZMm);
+    internal static Point PointOf(Place place) => new(place.XMm, place.YMm, place.ZMm);
 
-    public static Place PlaceOf(Point point) => new(point.XMm, point.YMm, point.ZMm);
+    internal static Place PlaceOf(Point point) => new(point.XMm, point.YMm, point.ZMm);
 
     /// <summary>The same direction in both vocabularies: their orders agree, and a test holds them to it.</summary>
-    public static Heading HeadingOf(Direction direction) => (Heading)(int)direction;
+    internal static Heading HeadingOf(Direction direction) => (Heading)(int)direction;
 
     /// <summary>The same direction in both vocabularies.</summary>
-    public static Direction DirectionOf(Heading heading) => (Direction)(int)heading;
+    internal static Direction DirectionOf(Heading heading) => (Direction)(int)heading;
 
     private static double Coordinate(Place place, int axis) => axis switch { 0 => place.XMm, 1 => place.YMm, _ => place.ZMm };
 
