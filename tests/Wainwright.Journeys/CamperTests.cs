@@ -12,7 +12,7 @@ public sealed class CamperTests(Yard yard)
         await using var visit = await yard.Visit(yard.Shop);
         await visit.Go("", "The yard");
         await visit.Link("Touring camper").ClickAsync();
-        await Expect(visit.Title).ToHaveTextAsync("Cutting list");
+        await Expect(visit.Title).ToHaveTextAsync("Parts in the van");
         await visit.Page.GetByRole(AriaRole.Searchbox).FillAsync("fuel air heater");
         await visit.Link("fuel air heater").First.ClickAsync();
         await Expect(visit.Board).ToHaveAttributeAsync("data-marked", "A52");

@@ -8,10 +8,10 @@ public sealed class EveryScreenTests(Yard yard)
     private static readonly (string Path, string Title)[] Screens =
     [
         ("", "The yard"), ("begin", "Take in a van"), 
-        ("job/DEMO-01", "Cutting list"), ("job/DEMO-01/part/A52", "A52"), ("job/DEMO-01/enter", "Put in parts"), ("job/DEMO-01/about", "Taking in"),
+        ("job/DEMO-01", "Parts in the van"), ("job/DEMO-01/part/A52", "A52"), ("job/DEMO-01/enter", "Put in parts"), ("job/DEMO-01/about", "Taking in"),
         ("job/DEMO-01/stop", "Must not be used now"), ("job/DEMO-01/safe", "Made safe"), ("job/DEMO-01/findings", "Findings by risk"),
         ("job/DEMO-01/checks", "Checks"), ("job/DEMO-01/way", "Take out"), ("job/DEMO-01/paper", "On paper"), ("job/DEMO-01/journal", "Journal"),
-        ("job/DEMO-02", "Cutting list"), ("job/DEMO-02/part/B17", "B17"),
+        ("job/DEMO-02", "Parts in the van"), ("job/DEMO-02/part/B17", "B17"),
     ];
 
     [Theory]

@@ -10,7 +10,7 @@ public sealed class KeyboardTests(Yard yard)
     {
         await using var visit = await yard.Visit(yard.Shop);
         var keys = visit.Page.Keyboard;
-        await visit.Go("job/DEMO-02", "Cutting list");
+        await visit.Go("job/DEMO-02", "Parts in the van");
         await TabTo(visit, "a[href$='/way']");
         await keys.PressAsync("Enter");
         await Expect(visit.Title).ToContainTextAsync("Take out a part");
@@ -34,7 +34,7 @@ public sealed class KeyboardTests(Yard yard)
     {
         await using var visit = await yard.Visit(yard.Shop);
         var keys = visit.Page.Keyboard;
-        await visit.Go("job/DEMO-02", "Cutting list");
+        await visit.Go("job/DEMO-02", "Parts in the van");
         await keys.PressAsync("/");
         await keys.TypeAsync("inverter");
         await Expect(visit.Page.Locator(".counts")).ToContainTextAsync("of 4");
