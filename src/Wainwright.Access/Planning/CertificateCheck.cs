@@ -14,10 +14,21 @@ public static class CertificateCheck
     {
         var faults = new List<string>();
         faults.AddRange(FaultsOfOrder(puzzle, allowed, plan));
-        if (!allowed.Equals(plan.Proof.Allowed)) faults.Add("the proof is about other items than those that may be done");
+        var sure = new List<int>(plan.Proof.Targets);
+        foreach (var item in plan.Proof.Necessary)
+        {
+            if (ItemSet.Of(puzzle.Count, plan.Proof.Targets).IsWithin(Doable(puzzle, NotTooDear(puzzle, allowed, sure, plan).Without(item))))
+                faults.Add($"item {item} is called necessary and is not");
+            sure.Add(item);
+        }
+        foreach (var item in NotTooDear(puzzle, allowed, sure, plan).Without(plan.Proof.Useful)) faults.Add($"item {item} is left out of the proof and might be worth its price");
+        var left = plan.Proof.Useful.Copy();
         foreach (var cut in plan.Proof.Cuts)
-            if (Doable(puzzle, plan.Proof.Allowed.Without(cut.OneOf)).Has(cut.Item))
+        {
+            if (Doable(puzzle, NotTooDear(puzzle, left, [.. sure, cut.Item], plan).Without(cut.OneOf)).Has(cut.Item))
                 faults.Add($"item {cut.Item} can be done without any of {cut.OneOf}");
+            if (cut.OneOf.IsEmpty) left.Remove(cut.Item);
+        }
         if (Cheapest(puzzle, plan.Proof) < plan.LowerBound) faults.Add($"a choice cheaper than {plan.LowerBound} obeys all cuts");
         return faults;
     }
@@ -37,7 +48,23 @@ public static class CertificateCheck
         if (plan.Order.Sum(i => puzzle.Costs[i]) != plan.Cost) yield return "the price is not the sum of its items";
     }
 
-    private static bool Can(Puzzle puzzle, int item, ItemSet done) => puzzle.Needs[item].IsWithin(done) && puzzle.Ask(item, done) is Free;
+    /// <summary>What can be in one plan with all of some items that costs less than the plan.</summary>
+    private static ItemSet NotTooDear(Puzzle puzzle, ItemSet some, IReadOnlyList<int> with, Solved plan) =>
+        ItemSet.Of(puzzle.Count, some.Where(q => Needed(puzzle, with.Append(q)) < plan.Cost));
+
+    /// <summary>The price of items with all that they need in every plan.</summary>
+    private static long Needed(Puzzle puzzle, IEnumerable<int> items)
+    {
+        var all = ItemSet.Of(puzzle.Count, items);
+        for (var before = 0; before < all.Count;)
+        {
+            before = all.Count;
+            foreach (var item in all.ToList()) all.AddAll(puzzle.Needs[item]);
+        }
+        return all.Sum(i => puzzle.Costs[i]);
+    }
+
+    private static bool Can(Puzzle puzzle, int item, ItemSet done) => puzzle.Needs[item].IsWithin(done) && puzzle.Ask(item, done, new(puzzle.Count)) is Free;
 
     private static ItemSet Doable(Puzzle puzzle, ItemSet allowed)
     {
@@ -59,7 +86,7 @@ public static class CertificateCheck
         var model = new CpModel();
         var chosen = puzzle.Costs.Select((_, i) => model.NewBoolVar($"x{i}")).ToArray();
         for (var i = 0; i < chosen.Length; i++)
-            if (!proof.Allowed.Has(i)) model.Add(chosen[i] == 0);
+            if (!proof.Useful.Has(i)) model.Add(chosen[i] == 0);
         foreach (var target in proof.Targets) model.Add(chosen[target] == 1);
         foreach (var cut in proof.Cuts) model.Add(LinearExpr.Sum(cut.OneOf.Select(q => chosen[q])) >= chosen[cut.Item]);
         model.Minimize(LinearExpr.WeightedSum(chosen, puzzle.Costs));

@@ -5,30 +5,30 @@ namespace Wainwright.Access;
 /// <summary>What can be done, one item after another, out of those allowed, as far as it matters for some goals.</summary>
 /// <remarks>
 /// Answers are monotone, so the order of doing does not matter, the largest set that can be done is unique, and allowing more
-/// never makes it smaller. Only what a goal waits for is asked: the goals, then what holds them, then what holds that. When
-/// nothing new holds anything, what is left cannot be done: none of it can be the first, since each is held by something else
-/// that is left or by something not allowed.
+/// never makes it smaller. Only what a goal still waits for is asked: the goals, what holds them, what holds that. When
+/// nothing of it can be done, none ever can: none of it can be the first, since each is held by others of it or by something
+/// not allowed.
 /// </remarks>
 internal sealed class Closure
 {
     private readonly Learned learned;
     private readonly ItemSet?[] walls;
-    private readonly ItemSet relevant;
+    private readonly List<int> waiting = [], unsure = [];
 
     public Closure(Learned learned, int size)
     {
         this.learned = learned;
-        (Done, relevant) = (new(size), new(size));
+        (Done, Stuck) = (new(size), new(size));
         walls = new ItemSet?[size];
     }
 
-    private Closure(Closure other) => (learned, Done, relevant, walls) = (other.learned, other.Done.Copy(), other.relevant.Copy(), [.. other.walls]);
+    private Closure(Closure other) => (learned, Done, Stuck, walls) = (other.learned, other.Done.Copy(), other.Stuck.Copy(), [.. other.walls]);
 
     /// <summary>What could be done of what matters.</summary>
     public ItemSet Done { get; }
 
-    /// <summary>What matters and could not be done.</summary>
-    public ItemSet Stuck => relevant.Without(Done);
+    /// <summary>What a goal still waits for and cannot be done; empty when all goals are done.</summary>
+    public ItemSet Stuck { get; private set; }
 
     /// <summary>What holds an item that could not be done.</summary>
     public ItemSet Wall(int item) => walls[item]!;
@@ -38,32 +38,60 @@ internal sealed class Closure
     /// <summary>Whether all goals can be done with those allowed, which may only grow from call to call.</summary>
     public bool Reaches(ItemSet goals, ItemSet allowed)
     {
-        relevant.AddAll(goals);
-        relevant.KeepOnly(allowed);
+        var stays = ItemSet.All(Done.Size).Without(allowed);
+        while (!goals.IsWithin(Done))
+            if (!DoesOne(goals, allowed, stays)) return false;
+        Stuck = new(Done.Size);
+        return true;
+    }
+
+    /// <summary>
+    /// Does one item on which a goal waits, one that a stored answer frees if there is any: the more is done before something
+    /// new is asked, the less is asked twice.
+    /// </summary>
+    private bool DoesOne(ItemSet goals, ItemSet allowed, ItemSet stays)
+    {
+        waiting.Clear();
+        unsure.Clear();
+        Stuck = new(Done.Size);
+        foreach (var goal in goals) Await(goal, allowed);
+        var at = 0;
         while (true)
         {
-            while (DoWhatCan(goals))
-                if (goals.IsWithin(Done)) return true;
-            if (goals.IsWithin(Done)) return true;
-            var before = relevant.Count;
-            foreach (var item in Stuck) relevant.AddAll(walls[item]!);
-            relevant.KeepOnly(allowed);
-            if (relevant.Count == before) return false;
+            for (; at < waiting.Count; at++)
+            {
+                var item = waiting[at];
+                if (walls[item] is not { } held || held.Meets(Done))
+                {
+                    if (!learned.IsKnown(item, Done, stays, out walls[item]))
+                    {
+                        unsure.Add(item);
+                        continue;
+                    }
+                    if (walls[item] is null) return Did(item);
+                }
+                foreach (var next in walls[item]!) Await(next, allowed);
+            }
+            if (unsure.Count == 0) return false;
+            // one that was often held is likely to be held again: it waits until nothing else helps
+            var doubtful = unsure.MinBy(learned.TimesHeld);
+            unsure.Remove(doubtful);
+            walls[doubtful] = learned.WallOf(doubtful, Done, stays);
+            if (walls[doubtful] is null) return Did(doubtful);
+            foreach (var next in walls[doubtful]!) Await(next, allowed);
         }
     }
 
-    private bool DoWhatCan(ItemSet goals)
+    private bool Did(int item)
     {
-        var any = false;
-        foreach (var item in Stuck)
-        {
-            if (walls[item] is { } known && !known.Meets(Done)) continue;
-            walls[item] = learned.WallOf(item, Done);
-            if (walls[item] is not null) continue;
-            Done.Add(item);
-            any = true;
-            if (goals.IsWithin(Done)) break;
-        }
-        return any;
+        Done.Add(item);
+        return true;
+    }
+
+    private void Await(int item, ItemSet allowed)
+    {
+        if (Done.Has(item) || Stuck.Has(item) || !allowed.Has(item)) return;
+        Stuck.Add(item);
+        waiting.Add(item);
     }
 }

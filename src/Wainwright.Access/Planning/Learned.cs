@@ -11,28 +11,54 @@ internal sealed class Learned(Puzzle puzzle)
     /// <summary>Answers that had to be worked out.</summary>
     public int Questions { get; private set; }
 
-    /// <summary>The walls stored for an item.</summary>
-    public IReadOnlyList<ItemSet> Walls(int item) => walls[item];
+    /// <summary>How many walls are stored for an item.</summary>
+    public int TimesHeld(int item) => walls[item].Count;
 
     /// <summary>The wall that holds an item when these are done, or nothing when it is free.</summary>
-    public ItemSet? WallOf(int item, ItemSet done)
-    {
-        if (!puzzle.Needs[item].IsWithin(done)) return ItemSet.Of(puzzle.Count, puzzle.Needs[item].Without(done).First());
-        if (Recalled(ways[item], way => way.IsWithin(done)) is not null) return null;
-        if (Recalled(walls[item], wall => !wall.Meets(done)) is { } known) return known;
+    public ItemSet? WallOf(int item, ItemSet done, ItemSet stays) => IsKnown(item, done, stays, out var wall) ? wall : Asked(item, done, stays);
 
+    /// <summary>Whether a stored answer settles it, and if so the wall, or nothing when it is free.</summary>
+    public bool IsKnown(int item, ItemSet done, ItemSet stays, out ItemSet? wall)
+    {
+        wall = null;
+        if (!puzzle.Needs[item].IsWithin(done)) wall = Missing(puzzle.Needs[item].Without(done), stays);
+        else if (Recalled(ways[item], way => way.IsWithin(done)) is null)
+        {
+            wall = Recalled(walls[item], w => w.IsWithin(stays) && !w.Meets(done)) ?? Recalled(walls[item], w => !w.Meets(done));
+            return wall is not null;
+        }
+        return true;
+    }
+
+    private static ItemSet Missing(ItemSet needs, ItemSet stays)
+    {
+        var least = needs.First();
+        foreach (var need in needs)
+            if (stays.Has(need)) return ItemSet.Of(needs.Size, need);
+        return ItemSet.Of(needs.Size, least);
+    }
+
+    private ItemSet? Asked(int item, ItemSet done, ItemSet stays)
+    {
         Questions++;
-        switch (puzzle.Ask(item, done))
+        switch (puzzle.Ask(item, done, stays))
         {
             case Free free:
-                ways[item].Insert(0, free.Way);
+                Keep(ways[item], free.Way);
                 return null;
             case Held held:
-                walls[item].Insert(0, held.Wall);
+                Keep(walls[item], held.Wall);
                 return held.Wall;
             default:
                 throw new InvalidOperationException("An answer is free or held.");
         }
+    }
+
+    /// <summary>Stored in front; those that say less go.</summary>
+    private static void Keep(List<ItemSet> stored, ItemSet set)
+    {
+        stored.RemoveAll(set.IsWithin);
+        stored.Insert(0, set);
     }
 
     // what answered last is likely to answer next

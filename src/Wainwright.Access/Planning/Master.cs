@@ -8,16 +8,23 @@ internal sealed class Master
 {
     private readonly CpModel model = new();
     private readonly BoolVar[] chosen;
+    private readonly HashSet<int> left = [];
     private readonly Puzzle puzzle;
 
     public Master(Puzzle puzzle, ItemSet universe, IEnumerable<int> targets)
     {
         this.puzzle = puzzle;
         chosen = [.. puzzle.Costs.Select((_, i) => model.NewBoolVar(""))];
-        for (var i = 0; i < chosen.Length; i++)
-            if (!universe.Has(i)) model.Add(chosen[i] == 0);
+        KeepTo(universe);
         foreach (var target in targets) model.Add(chosen[target] == 1);
         model.Minimize(LinearExpr.WeightedSum(chosen, puzzle.Costs));
+    }
+
+    /// <summary>Nothing outside this set is chosen any more.</summary>
+    public void KeepTo(ItemSet universe)
+    {
+        for (var i = 0; i < chosen.Length; i++)
+            if (!universe.Has(i) && left.Add(i)) model.Add(chosen[i] == 0);
     }
 
     public void Add(Cut cut) => model.AddBoolOr([chosen[cut.Item].Not(), .. cut.OneOf.Select(q => chosen[q])]);
@@ -37,6 +44,8 @@ internal sealed class Master
             CpSolverStatus.Optimal => (Choice(solver), (long)Math.Round(solver.ObjectiveValue), true),
             CpSolverStatus.Feasible => (Choice(solver), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), false),
             CpSolverStatus.Unknown when stop.IsCancellationRequested => (hint, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), false),
+            // the cuts speak of plans cheaper than the best one
+            CpSolverStatus.Infeasible => (hint, long.MaxValue, true),
             _ => throw new InvalidOperationException($"The covering problem has no answer ({status}), yet a plan is known."),
         };
     }

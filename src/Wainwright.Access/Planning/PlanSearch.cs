@@ -12,7 +12,6 @@ namespace Wainwright.Access;
 /// </remarks>
 internal sealed partial class PlanSearch
 {
-    private const int CutsPerGroup = 3;
     private const int ShortWall = 8;
 
     private readonly Puzzle puzzle;
@@ -21,8 +20,11 @@ internal sealed partial class PlanSearch
     private readonly Learned learned;
     private readonly ItemSet targets;
     private readonly ItemSet allowed;
+    private readonly ItemSet useful;
     private readonly ItemSet never;
+    private readonly TooDear tooDear;
     private readonly List<Cut> cuts = [];
+    private readonly List<int> necessary = [];
     private readonly HashSet<Cut> known = [];
     private readonly int askedBefore;
     private int masterSolves;
@@ -34,6 +36,8 @@ internal sealed partial class PlanSearch
         this.targets = ItemSet.Of(puzzle.Count, targets);
         (allowed, never) = (ItemSet.All(puzzle.Count), new(puzzle.Count));
         if (forbidden is not null) allowed.RemoveAll(forbidden);
+        useful = allowed.Copy();
+        tooDear = new(puzzle, this.targets);
     }
 
     private int Asked => learned.Questions - askedBefore;
@@ -45,12 +49,12 @@ internal sealed partial class PlanSearch
         var all = new Closure(learned, puzzle.Count);
         if (!all.Reaches(targets, allowed)) return NotReachable(all);
 
-        var best = Reduced(Separated(targets));
-        AddNecessities(best);
-        foreach (var item in all.Done)
-            foreach (var need in puzzle.Needs[item]) Learn(new(item, ItemSet.Of(puzzle.Count, need)));
+        var best = Better(null, all.Done);
+        FindNecessities(best);
+        best = Better(best, Separated(targets));
+        FindNecessities(best);
 
-        var master = new Master(puzzle, allowed, targets);
+        var master = new Master(puzzle, useful, targets);
         var (told, bound) = (0, Cost(targets));
         while (!IsSpent)
         {
@@ -59,8 +63,9 @@ internal sealed partial class PlanSearch
             var (chosen, lowerBound, isOptimal) = master.Solve(best, stop);
             bound = Math.Max(bound, lowerBound);
             if (bound >= Cost(best) || !isOptimal) break;
-            var candidate = Reduced(Separated(chosen));
-            if (Cost(candidate) < Cost(best)) best = candidate;
+            var better = Better(best, Separated(chosen));
+            if (!better.Equals(best)) FindNecessities(best = better);
+            master.KeepTo(useful);
             if (bound >= Cost(best)) break;
         }
         return new Solved
@@ -68,10 +73,33 @@ internal sealed partial class PlanSearch
             Order = InOrder(best),
             Cost = Cost(best),
             LowerBound = Math.Min(bound, Cost(best)),
-            Proof = new([.. targets], allowed, bound, [.. cuts.Take(told)]),
+            Proof = new([.. targets], necessary, WithGivenUp(), Math.Min(bound, Cost(best)), [.. cuts.Take(told)]),
             Questions = Asked,
             MasterSolves = masterSolves,
         };
+    }
+
+    /// <summary>The cheaper of the best plan and what a choice reduces to. From then on only what is cheaper still is looked for.</summary>
+    private ItemSet Better(ItemSet? best, ItemSet? choice)
+    {
+        if (choice is null) return best!;
+        var candidate = Reduced(choice);
+        if (best is not null && Cost(candidate) >= Cost(best)) return best;
+        tooDear.Limit = Cost(candidate);
+        LeaveTooDear(candidate);
+        return candidate;
+    }
+
+    private ItemSet WithGivenUp()
+    {
+        var all = useful.Copy();
+        all.AddAll(never);
+        return all;
+    }
+
+    private void LeaveTooDear(ItemSet best)
+    {
+        foreach (var item in useful.Where(i => !best.Has(i) && tooDear.Alone(i)).ToList()) useful.Remove(item);
     }
 
     private long Cost(ItemSet items) => items.Sum(i => puzzle.Costs[i]);
@@ -98,7 +126,7 @@ internal sealed partial class PlanSearch
         while (order.Count < plan.Count)
         {
             // one at a time, so that the order is the doing and not the numbering
-            var next = plan.First(i => !done.Has(i) && learned.WallOf(i, done) is null);
+            var next = plan.First(i => !done.Has(i) && learned.WallOf(i, done, allowed) is null);
             done.Add(next);
             order.Add(next);
         }

@@ -17,7 +17,7 @@ public sealed class Planner(Puzzle puzzle)
         new PlanSearch(puzzle, learned, targets, forbidden, budget, stop).Run();
 
     /// <summary>What holds an item when these are done; nothing when it can be done.</summary>
-    public ItemSet? WallOf(int item, ItemSet done) => learned.WallOf(item, done);
+    public ItemSet? WallOf(int item, ItemSet done) => learned.WallOf(item, done, new(puzzle.Count));
 
     /// <summary>Whether the targets can be done with those allowed.</summary>
     public bool CanReach(ItemSet targets, ItemSet allowed) => new Closure(learned, puzzle.Count).Reaches(targets, allowed);

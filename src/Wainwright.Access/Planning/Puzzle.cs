@@ -2,11 +2,17 @@ using Wainwright.Geometry;
 
 namespace Wainwright.Access;
 
+/// <summary>Can this item be done when these are done already?</summary>
+/// <param name="item">The item; all it needs is done.</param>
+/// <param name="done">What is done.</param>
+/// <param name="stays">What will not be done for now. A wall made of such things lasts longer: name them where there is a choice.</param>
+public delegate Reply Question(int item, ItemSet done, ItemSet stays);
+
 /// <summary>Items with prices, and the question whether an item can be done when others are done.</summary>
 /// <param name="Costs">Price of each item, whole and not negative; the planner uses tenths of a second.</param>
 /// <param name="Needs">For each item those that must be done before it in every plan.</param>
-/// <param name="Ask">The question, asked only when all needs are done; must be monotone and answer alike when asked alike.</param>
-public sealed record Puzzle(IReadOnlyList<long> Costs, IReadOnlyList<ItemSet> Needs, Func<int, ItemSet, Reply> Ask)
+/// <param name="Ask">The question; must be monotone.</param>
+public sealed record Puzzle(IReadOnlyList<long> Costs, IReadOnlyList<ItemSet> Needs, Question Ask)
 {
     /// <summary>How many items there are.</summary>
     public int Count => Costs.Count;
@@ -15,7 +21,7 @@ public sealed record Puzzle(IReadOnlyList<long> Costs, IReadOnlyList<ItemSet> Ne
     /// <param name="costs">Price of each item.</param>
     /// <param name="ways">The ways of each item; an item without any can never be done.</param>
     public static Puzzle OfWays(IReadOnlyList<long> costs, IReadOnlyList<IReadOnlyList<ItemSet>> ways) =>
-        new(costs, [.. costs.Select(_ => new ItemSet(costs.Count))], (item, done) =>
+        new(costs, [.. costs.Select(_ => new ItemSet(costs.Count))], (item, done, _) =>
         {
             if (ways[item].FirstOrDefault(w => w.IsWithin(done)) is { } way) return new Free(way);
             // one missing item of every way is a wall

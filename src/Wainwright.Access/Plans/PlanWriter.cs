@@ -4,7 +4,7 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Turns the outcome of a search into steps a fitter can follow.</summary>
-internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, bool reachOnly)
+internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, bool reachOnly)
 {
     public RemovalPlan Write(Outcome outcome)
     {
@@ -34,7 +34,7 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
     private List<RemovalStep> Steps(Solved solved)
     {
         var order = new StepOrder(scene, planner, solved.Order).Of(targets);
-        var reasons = new Reasons(scene, planner, order, targets, solved.Proof.Allowed);
+        var reasons = new Reasons(scene, planner, order, targets, allowed);
         var steps = new List<RemovalStep>();
         var done = new ItemSet(scene.Items.Count);
         foreach (var item in order)

@@ -48,12 +48,30 @@ public sealed class RemovalPlanner
     /// <exception cref="ArgumentException">A part is not in the job.</exception>
     public RemovalPlan Reach(IReadOnlyList<PartId> parts) => Plan(parts, reachOnly: true);
 
-    private RemovalPlan Plan(IReadOnlyList<PartId> parts, bool reachOnly)
+    /// <summary>
+    /// Plans to take parts out and checks the plan and its proof on a model of the van made afresh, cut by cut, by code that
+    /// the search does not use. All that is wrong; nothing when both hold.
+    /// </summary>
+    /// <param name="parts">The parts wanted out.</param>
+    /// <exception cref="ArgumentException">A part is not in the job, or there is no plan to check.</exception>
+    public IReadOnlyList<string> ProofFaults(IReadOnlyList<PartId> parts)
+    {
+        if (Search(scene, planner, Wanted(parts), reachOnly: false) is not Solved plan) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
+        var afresh = new Scene(scene.Job, options, optimistic: false);
+        return CertificateCheck.Faults(Remembered.Of(afresh.Puzzle), ItemSet.All(afresh.Items.Count).Without(Stay(afresh)), plan);
+    }
+
+    private List<PartId> Wanted(IReadOnlyList<PartId> parts)
     {
         if (parts.FirstOrDefault(p => scene.PartOf(p) is null) is { Text: not null } unknown) throw new ArgumentException($"No part {unknown} in this job.", nameof(parts));
-        var wanted = parts.Distinct().Where(p => scene.IsStanding(p)).ToList();
+        return [.. parts.Distinct().Where(scene.IsStanding)];
+    }
+
+    private RemovalPlan Plan(IReadOnlyList<PartId> parts, bool reachOnly)
+    {
+        var wanted = Wanted(parts);
         var outcome = Search(scene, planner, wanted, reachOnly);
-        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, reachOnly), reachOnly).Write(outcome);
+        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, reachOnly), ItemSet.All(scene.Items.Count).Without(Stay(scene)), reachOnly).Write(outcome);
         return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, reachOnly) } : plan;
     }
 
@@ -67,13 +85,16 @@ public sealed class RemovalPlanner
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
     }
 
-    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, bool reachOnly)
+    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, bool reachOnly) =>
+        with.Plan(TargetsOf(where, wanted, reachOnly), Stay(where), options.Budget, options.Stop);
+
+    private ItemSet Stay(Scene where)
     {
         var stay = new ItemSet(where.Items.Count);
         foreach (var (item, index) in where.Items.Select((item, index) => (item, index)))
             if (item is TakeOut load && load.Load.Any(p => options.MustStay.Contains(p.Id)) || item is TakePiece piece && options.MustStay.Contains(piece.Part.Id))
                 stay.Add(index);
-        return with.Plan(TargetsOf(where, wanted, reachOnly), stay, options.Budget, options.Stop);
+        return stay;
     }
 
     private static List<int> TargetsOf(Scene where, IReadOnlyList<PartId> wanted, bool reachOnly) => reachOnly

@@ -38,7 +38,7 @@ internal sealed class StepOrder(Scene scene, Planner planner, IReadOnlyList<int>
     /// <summary>What to do next so that the item can be done: what stands in its way, then what it needs, then itself.</summary>
     private int? NextFor(int item)
     {
-        if (scene.Puzzle.Ask(item, done) is Held held)
+        if (scene.Puzzle.Ask(item, done, new(done.Size)) is Held held)
             return First(held.Wall);
         return scene.Items[item].Needs.Where(n => !done.Has(n)).OrderBy(Turn).ThenBy(n => n).Cast<int?>().FirstOrDefault() ?? item;
     }

@@ -16,8 +16,10 @@ internal sealed class FixingReach
     /// <param name="obstacles">All that can stand in its place; fixed things too.</param>
     public FixingReach(IEnumerable<(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe)> candidates, IReadOnlyList<Obstacle> obstacles)
     {
-        var possible = candidates
-            .Select(c => (c.At, c.Probe, InItsPlace: InPlaceOf(c.Boxes, c.At, obstacles)))
+        var all = candidates.ToList();
+        var near = Near(all, obstacles);
+        var possible = all
+            .Select(c => (c.At, c.Probe, InItsPlace: InPlaceOf(c.Boxes, c.At, near)))
             .Where(c => !c.InItsPlace.Contains(Obstacle.Fixed))
             .ToList();
         // what is in the way of most comes first, so that few things make up the wall
@@ -27,19 +29,20 @@ internal sealed class FixingReach
             .OrderBy(w => w.InItsPlace.Length)];
     }
 
-    public Answer Ask(ItemSet gone)
+    public Answer Ask(ItemSet gone, ItemSet stays)
     {
         var wall = new ItemSet(gone.Size);
         foreach (var way in ways)
         {
             if (Array.Exists(way.InItsPlace, wall.Has)) continue;
-            var filled = Array.FindIndex(way.InItsPlace, i => !gone.Has(i));
+            var filled = Array.FindIndex(way.InItsPlace, i => stays.Has(i) && !gone.Has(i));
+            if (filled < 0) filled = Array.FindIndex(way.InItsPlace, i => !gone.Has(i));
             if (filled >= 0)
             {
                 wall.Add(way.InItsPlace[filled]);
                 continue;
             }
-            switch (way.Probe.Value.Reach(gone, way.At))
+            switch (way.Probe.Value.Reach(gone, stays, way.At))
             {
                 case WayOut there:
                     var through = there.Through.Copy();
@@ -53,11 +56,23 @@ internal sealed class FixingReach
         return new Stuck(wall);
     }
 
-    private static int[] InPlaceOf(IReadOnlyList<Box> boxes, Point at, IReadOnlyList<Obstacle> obstacles)
+    /// <summary>Boxes that any of the tools could meet at all.</summary>
+    private static List<(int Item, Box Box)> Near(List<(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe)> all, IReadOnlyList<Obstacle> obstacles)
     {
-        var (x, y, z) = ((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm));
-        var placed = boxes.Select(b => b.Moved(x, y, z)).ToArray();
-        var bounds = Box.Around(placed);
-        return [.. obstacles.Where(o => o.Boxes.Any(b => bounds.Overlaps(b) && Array.Exists(placed, b.Overlaps))).Select(o => o.Item).Distinct()];
+        if (all.Count == 0) return [];
+        var around = Box.Around(all.Select(c => Placed(Box.Around(c.Boxes), c.At)));
+        return [.. obstacles.SelectMany(o => o.Boxes.Where(around.Overlaps).Select(b => (o.Item, b)))];
     }
+
+    private static int[] InPlaceOf(IReadOnlyList<Box> boxes, Point at, List<(int Item, Box Box)> near)
+    {
+        var placed = boxes.Select(b => Placed(b, at)).ToArray();
+        var bounds = Box.Around(placed);
+        var found = new SortedSet<int>();
+        foreach (var (item, box) in near)
+            if (bounds.Overlaps(box) && Array.Exists(placed, box.Overlaps)) found.Add(item);
+        return [.. found];
+    }
+
+    private static Box Placed(Box box, Point at) => box.Moved((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm));
 }

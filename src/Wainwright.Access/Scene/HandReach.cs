@@ -18,7 +18,7 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
     /// <param name="joint">The joint.</param>
     /// <param name="held">The parts it holds together.</param>
     /// <param name="before">Those, and what they are fixed to or stand on: what was in place when it was done up.</param>
-    public IEnumerable<Func<ItemSet, Answer>> Of(Joint joint, IReadOnlyList<Part> held, IReadOnlyList<Part> before)
+    public IEnumerable<RoomQuestion> Of(Joint joint, IReadOnlyList<Part> held, IReadOnlyList<Part> before)
     {
         if (joint.Points.Count == 0)
         {
@@ -39,29 +39,29 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
     /// past those alone, the tools are too few, not the room too small: then those parts are passed through, and the plan asks
     /// for a trial.
     /// </summary>
-    private Func<ItemSet, Answer> AsAssembled(Joint joint, IReadOnlyList<Part> before, Func<ItemSet, Answer> question)
+    private RoomQuestion AsAssembled(Joint joint, IReadOnlyList<Part> before, RoomQuestion question)
     {
         var itsOwn = ItemSet.Of(items, standing.Where(s => before.Contains(s.Part)).Select(s => s.Obstacle.Item));
-        var all = ItemSet.All(items);
-        var settled = new Lazy<Func<ItemSet, Answer>>(() =>
+        var (all, none) = (ItemSet.All(items), new ItemSet(items));
+        var settled = new Lazy<RoomQuestion>(() =>
         {
-            if (question(all.Without(itsOwn)) is WayOut) return question;
+            if (question(all.Without(itsOwn), none) is WayOut) return question;
             OnTrial.Add(joint.Id);
-            if (question(all) is not WayOut) return _ => new WayOut([], new(items), null);
-            return gone =>
+            if (question(all, none) is not WayOut) return (_, _) => new WayOut([], new(items), null);
+            return (gone, stays) =>
             {
                 var passed = gone.Copy();
                 passed.AddAll(itsOwn);
-                var answer = question(passed);
+                var answer = question(passed, stays);
                 return answer is WayOut way ? way with { Through = way.Through.Without(itsOwn) } : answer;
             };
         });
         // where it is reached all the same nothing needs to be settled
-        return gone => question(gone) is WayOut way ? way : settled.Value(gone);
+        return (gone, stays) => question(gone, stays) is WayOut way ? way : settled.Value(gone, stays);
     }
 
     /// <summary>Whether a hand gets to where a line ends, or to the part it ends at.</summary>
-    public IEnumerable<Func<ItemSet, Answer>> Of(Line line, LineEnd end, bool isFrom, Part? at)
+    public IEnumerable<RoomQuestion> Of(Line line, LineEnd end, bool isFrom, Part? at)
     {
         if (at is { Outside: false, Solids.Count: > 0 }) return [Touching(at)];
         if (at is not null || line.Route.Count == 0 || end.Part is not null) return [];
@@ -70,21 +70,21 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
     }
 
     /// <summary>Whether a flat hand gets to lie against a part, whichever way it is held.</summary>
-    public Func<ItemSet, Answer> Touching(Part part)
+    public RoomQuestion Touching(Part part)
     {
         var target = PartBody.Of(part.Solids).Outer;
         var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
         var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands.Select(hand => new Probe([hand], round, shell))]);
-        return gone => Any(hands.Value.Select(hand => hand.Touch(gone, target)), gone.Size);
+        return (gone, stays) => Any(hands.Value.Select(hand => hand.Touch(gone, stays, target)), gone.Size);
     }
 
-    private Func<ItemSet, Answer> At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
+    private RoomQuestion At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
     {
         var places = from.Select(heading => (Heading: heading, At: Surface(fixing, heading, own))).ToList();
-        if (places.Exists(p => IsOutside(p.At, p.Heading))) return gone => new WayOut([], new(gone.Size), null);
+        if (places.Exists(p => IsOutside(p.At, p.Heading))) return (gone, _) => new WayOut([], new(gone.Size), null);
         var reach = new Lazy<FixingReach>(() => new(
             places.SelectMany(p => tools.Select(tool => tool.From(p.Heading)).Select(boxes => (p.At, boxes, ProbeOf(boxes)))), withShell));
-        return gone => reach.Value.Ask(gone);
+        return (gone, stays) => reach.Value.Ask(gone, stays);
     }
 
     private Lazy<Probe> ProbeOf(IReadOnlyList<Box> boxes)

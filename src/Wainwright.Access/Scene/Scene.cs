@@ -34,6 +34,8 @@ internal sealed partial class Scene
         foreach (var joint in job.Joints) AddJoint(joint);
         foreach (var part in Standing) AddWays(part);
         foreach (var part in Standing) isOutToo(part);
+        foreach (var item in items.Where(i => i.AnyOf is [[_]])) OnlyWayIsNeed(item);
+        foreach (var item in items.Where(i => i.AnyOf.Count > 0)) item.Needs.UnionWith(item.AnyOf.SelectMany(NeededByAll).Where(n => items[n] != item));
         foreach (var part in Standing.Where(p => p.Solids.Count > 0)) handOn[part.Id] = Add(new HandOn(part) { Origin = "" });
         Room = new(this, optimistic);
         Puzzle = new(
@@ -41,12 +43,36 @@ internal sealed partial class Scene
             [.. items.Select(i => ItemSet.Of(items.Count, i.Needs))],
             Room.Ask);
 
+        void OnlyWayIsNeed(Item item)
+        {
+            item.Needs.Add(item.AnyOf[0][0]);
+            item.AnyOf.Clear();
+        }
+
         void isOutToo(Part part)
         {
             // what a load carries along is out when the load is
             foreach (var (item, index) in items.Select((item, index) => (item, index)).ToList())
                 if (item is TakeOut load && load.With.Contains(part)) Allow(part, index);
         }
+    }
+
+    /// <summary>What every one of some ways needs, in any case needed by what waits for one of them.</summary>
+    private HashSet<int> NeededByAll(int[] ways)
+    {
+        var common = AllNeeds(ways[0]);
+        foreach (var way in ways.Skip(1)) common.IntersectWith(AllNeeds(way));
+        return common;
+    }
+
+    private HashSet<int> AllNeeds(int item)
+    {
+        var all = new HashSet<int>();
+        var open = new Stack<int>([item]);
+        while (open.TryPop(out var next))
+            foreach (var need in items[next].Needs)
+                if (all.Add(need)) open.Push(need);
+        return all;
     }
 
     /// <summary>The van's parts that are not out yet.</summary>

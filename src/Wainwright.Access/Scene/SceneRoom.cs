@@ -3,6 +3,9 @@ using Wainwright.Geometry;
 
 namespace Wainwright.Access;
 
+/// <summary>One question of room: does it pass, is it reached, when these are gone? The second set is of what will stay, to be named first in walls.</summary>
+internal delegate Answer RoomQuestion(ItemSet gone, ItemSet stays);
+
 /// <summary>The room of a scene: whether a load passes, and whether hand and tool get to a fixing.</summary>
 internal sealed class SceneRoom
 {
@@ -13,7 +16,7 @@ internal sealed class SceneRoom
     private readonly Shell shell;
     private readonly Fit fit;
     private readonly List<(Part Part, Obstacle Obstacle)> standing = [];
-    private readonly Dictionary<int, Func<ItemSet, Answer>[]> questions = [];
+    private readonly Dictionary<int, RoomQuestion[]> questions = [];
     private readonly HandReach reach;
 
     public SceneRoom(Scene scene, bool optimistic)
@@ -28,7 +31,7 @@ internal sealed class SceneRoom
     }
 
     /// <summary>Whether an item can be done when these are done; needs are not asked here.</summary>
-    public Reply Ask(int item, ItemSet done)
+    public Reply Ask(int item, ItemSet done, ItemSet stays)
     {
         var way = new ItemSet(done.Size);
         foreach (var group in scene.Items[item].AnyOf)
@@ -38,7 +41,7 @@ internal sealed class SceneRoom
             way.Add(first);
         }
         foreach (var question in QuestionsOf(item))
-            switch (question(done))
+            switch (question(done, stays))
             {
                 case WayOut out_:
                     way.AddAll(out_.Through);
@@ -58,7 +61,7 @@ internal sealed class SceneRoom
     {
         if (scene.Items[item] is TakeOut { Part.FoldsTo: not null } || MoverOf(scene.Items[item]) is null) return false;
         var roomy = fit with { ClearanceMm = Math.Max(fit.ClearanceMm, scene.Options.TightBelowMm) };
-        return Moving(scene.Items[item], roomy)!.Ask(done) is Stuck;
+        return Moving(scene.Items[item], roomy)!.Ask(done, new(done.Size)) is Stuck;
     }
 
     /// <summary>What stands round a part with nothing removed, contact allowed.</summary>
@@ -83,7 +86,7 @@ internal sealed class SceneRoom
     public IReadOnlyList<(int Item, int OverlapMm)> FoundWithin(int item) => MoverOf(scene.Items[item])?.FoundWithin(new(scene.Items.Count)) ?? [];
 
     /// <summary>All that is asked of the room before an item can be done: each must say yes.</summary>
-    public Func<ItemSet, Answer>[] QuestionsOf(int item)
+    public RoomQuestion[] QuestionsOf(int item)
     {
         if (questions.TryGetValue(item, out var known)) return known;
         return questions[item] = [.. scene.Items[item] switch
@@ -93,27 +96,28 @@ internal sealed class SceneRoom
             Undo undo => reach.Of(undo.Joint, scene.HeldBy(undo.Joint), [.. scene.HeldBy(undo.Joint).SelectMany(p => scene.RestsOn(p).Append(p)).Distinct()]),
             Disconnect end => reach.Of(end.Line, end.End, end.IsFrom, end.End.Part is { } at ? scene.PartOf(at) : null),
             HandOn hand => [reach.Touching(hand.Part)],
-            _ => Enumerable.Empty<Func<ItemSet, Answer>>(),
+            _ => Enumerable.Empty<RoomQuestion>(),
         }];
     }
 
     /// <summary>A soft part goes as it lies, or comes off its place as a whole and is folded there.</summary>
-    private Func<ItemSet, Answer> Soft(TakeOut load)
+    private RoomQuestion Soft(TakeOut load)
     {
         var stiff = MoverOf(load)!;
         var peeled = Mover.ComingAway(Boxes(PartBody.Of(load.Part.Solids)), PeelMm, Others([load.Part]), shell, fit);
         var folded = FoldedOf(load)!;
-        return gone =>
+        return (gone, stays) =>
         {
-            if (stiff.Ask(gone) is WayOut as_is) return as_is;
-            var (off, away) = (peeled.Ask(gone), folded.Ask(gone));
+            var asItLies = stiff.Ask(gone, stays);
+            if (asItLies is WayOut) return asItLies;
+            var (off, away) = (peeled.Ask(gone, stays), folded.Ask(gone, stays));
             if (off is WayOut first && away is WayOut then)
             {
                 var through = first.Through.Copy();
                 through.AddAll(then.Through);
                 return then with { Through = through };
             }
-            var wall = ((Stuck)stiff.Ask(gone)).Wall.Copy();
+            var wall = ((Stuck)asItLies).Wall.Copy();
             wall.AddAll(((off as Stuck) ?? (Stuck)away).Wall);
             return new Stuck(wall);
         };

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Wainwright.Geometry;
 
 /// <summary>A block of the lattice of half millimetres, both ends included.</summary>
@@ -12,8 +14,10 @@ internal readonly record struct Cells(int X0, int Y0, int Z0, int X1, int Y1, in
 
     public double Volume => (double)(X1 - X0 + 1) * (Y1 - Y0 + 1) * (Z1 - Z0 + 1);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool Meets(in Cells o) => X0 <= o.X1 && o.X0 <= X1 && Y0 <= o.Y1 && o.Y0 <= Y1 && Z0 <= o.Z1 && o.Z0 <= Z1;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool Holds(in Cells o) => X0 <= o.X0 && o.X1 <= X1 && Y0 <= o.Y0 && o.Y1 <= Y1 && Z0 <= o.Z0 && o.Z1 <= Z1;
 
     public Cells Common(in Cells o) => new(

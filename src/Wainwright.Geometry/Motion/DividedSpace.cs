@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Wainwright.Geometry;
 
 /// <summary>
@@ -5,100 +7,136 @@ namespace Wainwright.Geometry;
 /// somebody asks.
 /// </summary>
 /// <remarks>
-/// A k-d tree over the half-millimetre lattice. A block is split at a face of the forbidden box that fills most of it, so
-/// boxes peel away in a few splits and open room stays in large blocks. Reused from question to question without new memory.
+/// A k-d tree over the half-millimetre lattice, the same for every set of gone things: a block knows the forbidden boxes that
+/// hold all of it and those that only meet it. It is blocked when one of the first stands, free when none of either stands,
+/// and divided otherwise, at a face of the box that fills most of it, so that boxes peel away in a few splits. What one
+/// question divides the next finds ready. Compiled with full optimisation at once: it is the inner loop of every question.
 /// </remarks>
 internal sealed class DividedSpace
 {
-    private enum State : byte { Unseen, Free, Blocked, Split }
+    private const int LookedAt = 12;
+    private const int Undivided = 0, Dead = -1;
+
+    // beyond this the tree starts afresh: memory is shared by all the shapes of a van
+    private const int MostNodes = 1500;
 
     private struct Node
     {
         public Cells Where;
-        public int ListStart, ListCount, FirstChild;
-        public State State;
+        public int Start, Holding, Meeting, FirstChild, Parent;
+        public int Seen; // which entry of the list stood when last looked at: likely to stand again
     }
 
-    private Forbidden[] forbidden = [];
-    private Node[] nodes = new Node[1024];
-    private int[] lists = new int[8192];
+    private readonly Forbidden[] forbidden;
+    private readonly int[] itemOf;
+    private readonly Cells window;
+    private Node[] nodes = new Node[64];
+    private int[] lists = new int[256];
     private int nodeCount, listCount;
     private readonly Stack<int> open = new();
 
-    /// <summary>How many blocks there are so far; a block's number stays the same until <see cref="Begin"/>.</summary>
+    /// <param name="forbidden">All forbidden boxes, largest first.</param>
+    /// <param name="window">The displacements that are looked at.</param>
+    public DividedSpace(Forbidden[] forbidden, Cells window)
+    {
+        (this.forbidden, this.window) = (forbidden, window);
+        itemOf = [.. forbidden.Select(f => f.Item)];
+        Restart();
+    }
+
+    /// <summary>How many blocks there are so far.</summary>
     public int Count => nodeCount;
 
     public Cells Where(int node) => nodes[node].Where;
 
-    /// <summary>Forgets everything and starts with those forbidden boxes whose item is not gone.</summary>
-    public void Begin(Forbidden[] all, ItemSet gone, Cells window)
+    /// <summary>Before a run of questions; block numbers are good until the next.</summary>
+    public void Begin()
     {
-        forbidden = all;
-        nodeCount = listCount = 0;
-        for (var i = 0; i < all.Length; i++)
-            if ((all[i].Item == Obstacle.Fixed || !gone.Has(all[i].Item)) && all[i].Where.Meets(window)) Append(i);
-        Add(window, 0, listCount);
+        if (nodeCount > MostNodes) Restart();
     }
 
-    /// <summary>Collects the free and the blocked blocks that meet a region.</summary>
-    public void Find(in Cells region, List<int> free, List<int> blocked)
+    /// <summary>Collects the free and the blocked blocks that meet a region when these are gone.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    /// <param name="region">The region.</param>
+    /// <param name="near">A block of this run close to it, or 0.</param>
+    /// <param name="gone">What is gone.</param>
+    /// <param name="free">Free blocks are added here.</param>
+    /// <param name="blocked">Blocked blocks are added here.</param>
+    public void Find(in Cells region, int near, ItemSet gone, List<int> free, List<int> blocked)
     {
+        // the blocks above one that was reached are all divided; the lowest that holds the region will do
+        while (near != 0 && !nodes[near].Where.Holds(region)) near = nodes[near].Parent;
         open.Clear();
-        open.Push(0);
-        while (open.TryPop(out var node))
+        open.Push(near);
+        while (open.TryPop(out var at))
         {
-            if (!nodes[node].Where.Meets(region)) continue;
-            if (nodes[node].State == State.Unseen) Divide(node);
-            switch (nodes[node].State)
+            ref var node = ref nodes[at];
+            if (!node.Where.Meets(region)) continue;
+            if (node.FirstChild == Dead || Stands(ref node, 0, node.Holding, gone)) blocked.Add(at);
+            else if (!Stands(ref node, node.Holding, node.Holding + node.Meeting, gone)) free.Add(at);
+            else
             {
-                case State.Free:
-                    free.Add(node);
-                    break;
-                case State.Blocked:
-                    blocked.Add(node);
-                    break;
-                default:
-                    open.Push(nodes[node].FirstChild + 1);
-                    open.Push(nodes[node].FirstChild);
-                    break;
+                if (node.FirstChild == Undivided) Divide(at, gone);
+                var child = nodes[at].FirstChild;
+                open.Push(child + 1);
+                open.Push(child);
             }
         }
     }
 
-    /// <summary>The items that each by itself block the whole of a block.</summary>
-    public IEnumerable<int> Blockers(int node)
+    /// <summary>Items that stand and each by itself block the whole of a blocked block.</summary>
+    public void Blockers(int node, ItemSet gone, List<int> into)
     {
-        var (start, count) = (nodes[node].ListStart, nodes[node].ListCount);
-        for (var i = start; i < start + count; i++)
-            if (forbidden[lists[i]].Where.Holds(nodes[node].Where)) yield return forbidden[lists[i]].Item;
-    }
-
-    private void Divide(int node)
-    {
+        into.Clear();
         ref var n = ref nodes[node];
-        if (n.ListCount == 0)
-        {
-            n.State = State.Free;
-            return;
-        }
-        var (largest, most) = (-1, -1.0);
-        for (var i = n.ListStart; i < n.ListStart + n.ListCount; i++)
-        {
-            var where = forbidden[lists[i]].Where;
-            if (where.Holds(n.Where))
+        if (n.FirstChild == Dead) into.Add(Obstacle.Fixed);
+        else
+            foreach (var i in lists.AsSpan(n.Start, n.Holding))
+                if (!gone.Has(forbidden[i].Item) && !into.Contains(forbidden[i].Item)) into.Add(forbidden[i].Item);
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool Stands(ref Node node, int from, int to, ItemSet gone)
+    {
+        if (node.Seen >= from && node.Seen < to && IsStanding(lists[node.Start + node.Seen], gone)) return true;
+        for (var i = from; i < to; i++)
+            if (IsStanding(lists[node.Start + i], gone))
             {
-                n.State = State.Blocked;
-                return;
+                node.Seen = i;
+                return true;
             }
-            var volume = where.Common(n.Where).Volume;
-            if (volume > most) (largest, most) = (lists[i], volume);
+        return false;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private bool IsStanding(int box, ItemSet gone) => itemOf[box] == Obstacle.Fixed || !gone.Has(itemOf[box]);
+
+    private void Restart()
+    {
+        nodeCount = listCount = 0;
+        for (var i = 0; i < forbidden.Length; i++)
+            if (forbidden[i].Where.Meets(window)) Append(i);
+        Add(new() { Where = window, Start = 0, Meeting = listCount });
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Divide(int at, ItemSet gone)
+    {
+        var node = nodes[at];
+        var (largest, most) = (-1, -1.0);
+        // the lists keep the order of the whole, largest first: the largest share is among the first few
+        for (var (i, looked) = (0, 0); i < node.Meeting && looked < LookedAt; i++)
+        {
+            var candidate = lists[node.Start + node.Holding + i];
+            if (!IsStanding(candidate, gone)) continue;
+            looked++;
+            var volume = forbidden[candidate].Where.Common(node.Where).Volume;
+            if (volume > most) (largest, most) = (candidate, volume);
         }
-        var (axis, lastOfLower) = BestFace(n.Where, forbidden[largest].Where);
-        n.State = State.Split;
-        var (parent, start, count) = (n.Where, n.ListStart, n.ListCount);
-        n.FirstChild = nodeCount;
-        Child(parent.WithHigh(axis, lastOfLower), start, count);
-        Child(parent.WithLow(axis, lastOfLower + 1), start, count);
+        var (axis, lastOfLower) = BestFace(node.Where, forbidden[largest].Where);
+        nodes[at].FirstChild = nodeCount;
+        Child(at, node, node.Where.WithHigh(axis, lastOfLower));
+        Child(at, node, node.Where.WithLow(axis, lastOfLower + 1));
     }
 
     /// <summary>The face of a box beyond which most of the block lies.</summary>
@@ -116,12 +154,26 @@ internal sealed class DividedSpace
         return (bestAxis, bestAt);
     }
 
-    private void Child(in Cells where, int parentStart, int parentCount)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Child(int number, in Node parent, in Cells where)
     {
         var start = listCount;
-        for (var i = parentStart; i < parentStart + parentCount; i++)
-            if (forbidden[lists[i]].Where.Meets(where)) Append(lists[i]);
-        Add(where, start, listCount - start);
+        var (from, to) = (parent.Start + parent.Holding, parent.Start + parent.Holding + parent.Meeting);
+        for (var i = from; i < to; i++)
+            if (forbidden[lists[i]].Where.Holds(where))
+            {
+                if (forbidden[lists[i]].Item == Obstacle.Fixed)
+                {
+                    listCount = start;
+                    Add(new() { Where = where, FirstChild = Dead, Parent = number });
+                    return;
+                }
+                Append(lists[i]);
+            }
+        var holding = listCount - start;
+        for (var i = from; i < to; i++)
+            if (forbidden[lists[i]].Where.Meets(where) && !forbidden[lists[i]].Where.Holds(where)) Append(lists[i]);
+        Add(new() { Where = where, Start = start, Holding = holding, Meeting = listCount - start - holding, Parent = number });
     }
 
     private void Append(int index)
@@ -130,9 +182,9 @@ internal sealed class DividedSpace
         lists[listCount++] = index;
     }
 
-    private void Add(in Cells where, int start, int count)
+    private void Add(in Node node)
     {
         if (nodeCount == nodes.Length) Array.Resize(ref nodes, 2 * nodeCount);
-        nodes[nodeCount++] = new Node { Where = where, ListStart = start, ListCount = count };
+        nodes[nodeCount++] = node;
     }
 }

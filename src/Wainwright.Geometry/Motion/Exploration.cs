@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Wainwright.Geometry;
 
 /// <summary>All that a moving thing can reach from where it starts, nearest first, until it is out or nothing is left.</summary>
@@ -11,6 +13,8 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
     private readonly HashSet<(int Pose, int Block)> rim = [];
     private readonly bool[] isSweep = [.. poses.Select((_, pose) => turns.Any(t => t.Sweep == pose))];
     private int run, order;
+    private bool endsOutside = true;
+    private ItemSet gone = new(0);
 
     /// <summary>A block that was reached, at which displacement, from where, and over a face across which axis.</summary>
     internal sealed record Reached(int Pose, int Block, Cell At, Reached? From, QuarterTurn? By, int? AcrossAxis, long Cost, bool IsOut);
@@ -18,14 +22,25 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
     /// <summary>The blocked blocks that the reached region lies against, after a run that found no way.</summary>
     public IReadOnlyCollection<(int Pose, int Block)> Rim => rim;
 
+    /// <summary>For each pose whether anything of it is reached when the search does not end outside.</summary>
+    public bool[] PosesReached(ItemSet gone, IEnumerable<Cells> starts)
+    {
+        endsOutside = false;
+        Run(gone, starts);
+        endsOutside = true;
+        return [.. seen.Select(marks => Array.IndexOf(marks, run) >= 0)];
+    }
+
     /// <summary>Runs from the regions given; the last one reached when it is out, nothing when it is stuck.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Reached? Run(ItemSet gone, IEnumerable<Cells> starts)
     {
         run++;
         order = 0;
         queue.Clear();
         rim.Clear();
-        foreach (var pose in poses) pose.Begin(gone);
+        this.gone = gone;
+        foreach (var pose in poses) pose.Begin();
         foreach (var start in starts)
         {
             var middle = new Cell((start.X0 + start.X1) / 2, (start.Y0 + start.Y1) / 2, (start.Z0 + start.Z1) / 2);
@@ -35,13 +50,14 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
         {
             if (next.IsOut) return next;
             if (!IsFirstVisit(next)) continue;
-            Leave(next);
+            if (endsOutside) Leave(next);
             Slide(next);
             Turn(next);
         }
         return null;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Slide(Reached from)
     {
         if (isSweep[from.Pose]) return;
@@ -53,6 +69,7 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Turn(Reached from)
     {
         if (turns.Count == 0) return;
@@ -70,11 +87,12 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
     }
 
     /// <summary>Puts the free blocks that meet a region into the queue and the blocked ones on the rim.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Spread(int pose, Cells region, Cell at, Reached? from, QuarterTurn? by, int? across, long cost)
     {
         free.Clear();
         blocked.Clear();
-        poses[pose].Space.Find(region, free, blocked);
+        poses[pose].Space.Find(region, from is not null && from.Pose == pose ? from.Block : 0, gone, free, blocked);
         foreach (var block in blocked) rim.Add((pose, block));
         foreach (var block in free)
         {

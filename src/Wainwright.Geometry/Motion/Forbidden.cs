@@ -25,11 +25,25 @@ internal readonly record struct Forbidden(int Item, Cells Where)
     /// <summary>Leaves out what lies within another one of the same item or within something fixed.</summary>
     public static Forbidden[] WithoutHidden(IEnumerable<Forbidden> all)
     {
-        var sorted = all.Distinct().OrderByDescending(f => f.Where.Volume).ThenBy(f => f.Item).ToList();
+        // largest first: only a larger one hides another, and the order is of use later
+        var sorted = all.Distinct().OrderByDescending(f => f.Where.Volume).ThenBy(f => f.Item);
         var kept = new List<Forbidden>();
+        var keptOf = new Dictionary<int, List<Cells>> { [Obstacle.Fixed] = [] };
         foreach (var f in sorted)
-            if (!kept.Exists(k => (k.Item == f.Item || k.Item == Obstacle.Fixed) && k.Where.Holds(f.Where))) kept.Add(f);
+        {
+            if (!keptOf.TryGetValue(f.Item, out var own)) keptOf[f.Item] = own = [];
+            if (IsHidden(f.Where, own) || (f.Item != Obstacle.Fixed && IsHidden(f.Where, keptOf[Obstacle.Fixed]))) continue;
+            own.Add(f.Where);
+            kept.Add(f);
+        }
         return [.. kept];
+    }
+
+    private static bool IsHidden(Cells where, List<Cells> larger)
+    {
+        foreach (var other in larger)
+            if (other.Holds(where)) return true;
+        return false;
     }
 
     private static Cells Pair(Box moving, Box standing, Fit fit, bool asFound)

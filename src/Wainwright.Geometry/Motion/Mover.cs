@@ -24,8 +24,8 @@ public sealed class Mover
     private readonly Pose asFound;
     private readonly IReadOnlyList<Cells> starts;
     private readonly Exploration slides;
-    private readonly Lazy<Exploration>? turning;
-    private readonly Lazy<(Pose[] Poses, QuarterTurn[] Turns)>? turned;
+    private readonly Func<int, (Exploration Search, Pose[] Poses)>? turning;
+    private bool wasStuck;
 
     /// <param name="moving">Its boxes where it stands.</param>
     /// <param name="obstacles">Everything removable that could be in its way, itself not among it.</param>
@@ -48,8 +48,8 @@ public sealed class Mover
         this.asFound = new(moving, Forbidden.WithoutHidden(all.SelectMany(o => Forbidden.For(moving, o, fit, asFound))), shell, exits);
         slides = new([this.asFound], []);
         if (moves == Moves.Slides) return;
-        turned = new(() => Turning.Of(this.asFound, all, shell, fit));
-        turning = new(() => new(turned.Value.Poses, turned.Value.Turns));
+        (Exploration, Pose[])? made = null;
+        turning = items => made ??= Turning.Worthwhile(Turning.Of(this.asFound, all, shell, fit), starts, items);
     }
 
     /// <summary>The smallest box around it where it stands.</summary>
@@ -80,20 +80,30 @@ public sealed class Mover
         new(moving, obstacles, shell, fit, Moves.Slides, asFound: true, [new Cells(0, 0, 0, 0, 0, 0)], byMm);
 
     /// <summary>Whether it comes out when these are gone.</summary>
-    public Answer Ask(ItemSet gone)
+    public Answer Ask(ItemSet gone) => Ask(gone, new(gone.Size));
+
+    /// <summary>Whether it comes out when these are gone.</summary>
+    /// <param name="gone">What is out already.</param>
+    /// <param name="stays">What a wall should name first where there is a choice: it will not go for now.</param>
+    public Answer Ask(ItemSet gone, ItemSet stays)
     {
-        if (slides.Run(gone, starts) is { } out_) return Way(out_, [asFound], gone);
-        if (turning is null) return new Stuck(Wall.Of([asFound], slides.Rim, gone));
-        return turning.Value.Run(gone, starts) is { } turnedOut
-            ? Way(turnedOut, turned!.Value.Poses, gone)
-            : new Stuck(Wall.Of(turned!.Value.Poses, turning.Value.Rim, gone));
+        // sliding alone is the quicker question, but not worth asking again and again of what stands fast
+        var slid = turning is not null && wasStuck ? null : slides.Run(gone, starts);
+        if (slid is not null) return Way(slid, [asFound], gone);
+        if (turning is null) return new Stuck(Wall.Of([asFound], slides.Rim, gone, stays));
+        var (search, poses) = turning(gone.Size);
+        var turned = search.Run(gone, starts);
+        wasStuck = turned is null;
+        return turned is null ? new Stuck(Wall.Of(poses, search.Rim, gone, stays)) : Way(turned, poses, gone);
     }
 
     /// <summary>The same way with corners cut where a shorter one is free; for showing.</summary>
     public WayOut? ShortWay(ItemSet gone)
     {
         if (slides.Run(gone, starts) is { } out_) return Way(out_, [asFound], gone, shortened: true);
-        return turning?.Value.Run(gone, starts) is { } turnedOut ? Way(turnedOut, turned!.Value.Poses, gone, shortened: true) : null;
+        if (turning is null) return null;
+        var (search, poses) = turning(gone.Size);
+        return search.Run(gone, starts) is { } turnedOut ? Way(turnedOut, poses, gone, shortened: true) : null;
     }
 
     /// <summary>For each of the six headings, what it meets first when pushed straight with these gone; none where it gets out.</summary>

@@ -3,8 +3,6 @@ namespace Wainwright.Geometry;
 /// <summary>A way the moving thing can lie, or the room that a quarter turn between two of them needs.</summary>
 internal sealed class Pose
 {
-    private ItemSet? begunWith;
-
     /// <param name="boxes">The moving boxes.</param>
     /// <param name="forbidden">Displacements that are not possible.</param>
     /// <param name="shell">What it must leave.</param>
@@ -41,14 +39,12 @@ internal sealed class Pose
     /// <summary>Displacements at which it is wholly outside, one region for each <see cref="Heading"/>.</summary>
     public Cells[] Exits { get; }
 
-    public DividedSpace Space { get; } = new();
+    /// <summary>Made when first asked about: most turns are never looked at.</summary>
+    public DividedSpace Space => space ??= new(Forbidden, Window);
 
-    public void Begin(ItemSet gone)
-    {
-        if (begunWith is not null && begunWith.Equals(gone)) return;
-        begunWith = gone.Copy();
-        Space.Begin(Forbidden, gone, Window);
-    }
+    private DividedSpace? space;
+
+    public void Begin() => space?.Begin();
 
     public long DistanceToExit(Cell at)
     {

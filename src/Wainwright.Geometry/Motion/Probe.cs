@@ -22,25 +22,29 @@ public sealed class Probe
     }
 
     /// <summary>Whether it gets to where its point of work is at the place given [whole mm]; the path runs from there to outside.</summary>
-    public Answer Reach(ItemSet gone, Point at) => Ask(gone, [On((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm))]);
+    /// <param name="gone">What is out already.</param>
+    /// <param name="stays">What a wall should name first where there is a choice.</param>
+    /// <param name="at">The place.</param>
+    public Answer Reach(ItemSet gone, ItemSet stays, Point at) => Ask(gone, stays, [On((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm))]);
 
     /// <summary>Whether it gets to where it lies flat against any side of a target.</summary>
     /// <param name="gone">What is out already.</param>
+    /// <param name="stays">What a wall should name first where there is a choice.</param>
     /// <param name="target">The target's boxes where they stand; among the obstacles they are to be fixed ones.</param>
-    public Answer Touch(ItemSet gone, IReadOnlyList<Box> target)
+    public Answer Touch(ItemSet gone, ItemSet stays, IReadOnlyList<Box> target)
     {
         var against = new List<Cells>();
         foreach (var forbidden in Forbidden.For(pose.Boxes, new(Obstacle.Fixed, target), Fit.Exact, asFound: false))
             for (var face = Heading.MinusX; face <= Heading.PlusZ; face++)
                 against.Add(forbidden.Where.Beyond(face));
-        return Ask(gone, against);
+        return Ask(gone, stays, against);
     }
 
     private static Cells On(int xMm, int yMm, int zMm) => new(2 * xMm, 2 * yMm, 2 * zMm, 2 * xMm, 2 * yMm, 2 * zMm);
 
-    private Answer Ask(ItemSet gone, IReadOnlyList<Cells> starts)
+    private Answer Ask(ItemSet gone, ItemSet stays, IReadOnlyList<Cells> starts)
     {
-        if (exploration.Run(gone, starts) is not { } end) return new Stuck(Wall.Of([pose], exploration.Rim, gone));
+        if (exploration.Run(gone, starts) is not { } end) return new Stuck(Wall.Of([pose], exploration.Rim, gone, stays));
         var trail = Trail.To(end);
         return new WayOut(trail.Waypoints(), trail.Through([pose], gone), trail.Leaves([pose], shell));
     }

@@ -23,6 +23,18 @@ internal static class Turning
         return ([.. poses], [.. turns]);
     }
 
+    /// <summary>
+    /// The search without those turns that cannot be made even with nothing removable in the way; then they never can.
+    /// </summary>
+    public static (Exploration Search, Pose[] Poses) Worthwhile((Pose[] Poses, QuarterTurn[] Turns) all, IReadOnlyList<Cells> starts, int items)
+    {
+        var possible = new Exploration(all.Poses, all.Turns).PosesReached(ItemSet.All(items), starts);
+        var turns = all.Turns.Where(t => possible[t.Sweep]).ToList();
+        var kept = Enumerable.Range(0, all.Poses.Length).Where(p => p == 0 || turns.Exists(t => t.Sweep == p || t.From == p || t.To == p)).ToList();
+        Pose[] poses = [.. kept.Select(p => all.Poses[p])];
+        return (new(poses, [.. turns.Select(t => new QuarterTurn(kept.IndexOf(t.Sweep), kept.IndexOf(t.From), kept.IndexOf(t.To), t.About))]), poses);
+    }
+
     private static Pose Placed(Box box, IReadOnlyList<Obstacle> obstacles, Shell shell, Fit fit) =>
         new([box], Forbidden.WithoutHidden(obstacles.SelectMany(o => Forbidden.For([box], o, fit, asFound: false))), shell);
 

@@ -5,18 +5,21 @@ internal static class Wall
 {
     /// <remarks>
     /// Every blocked block on the rim needs one thing that blocks the whole of it and stays. What never moves costs nothing;
-    /// a block with one removable blocker decides itself; the rest go to the thing that serves most of them.
+    /// a block with one removable blocker decides itself; the rest go to the thing that serves most of them, one that will
+    /// stay if there is any.
     /// </remarks>
-    public static ItemSet Of(IReadOnlyList<Pose> poses, IReadOnlyCollection<(int Pose, int Block)> rim, ItemSet gone)
+    public static ItemSet Of(IReadOnlyList<Pose> poses, IReadOnlyCollection<(int Pose, int Block)> rim, ItemSet gone, ItemSet stays)
     {
-        var wall = new ItemSet(gone.Size);
+        var wall = new ItemSet(stays.Size);
         var open = new List<int[]>();
+        var found = new List<int>();
         foreach (var (pose, block) in rim)
         {
-            var blockers = poses[pose].Space.Blockers(block).Distinct().ToArray();
-            if (blockers.Contains(Obstacle.Fixed)) continue;
+            poses[pose].Space.Blockers(block, gone, found);
+            if (found.Contains(Obstacle.Fixed)) continue;
+            int[] blockers = [.. found];
             if (blockers.Length == 1) wall.Add(blockers[0]);
-            else open.Add(blockers);
+            else open.Add(Array.Exists(blockers, stays.Has) ? [.. blockers.Where(stays.Has)] : blockers);
         }
         open.RemoveAll(b => b.Any(wall.Has));
         while (open.Count > 0)

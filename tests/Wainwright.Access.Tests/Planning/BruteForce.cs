@@ -26,7 +26,7 @@ internal static class BruteForce
             for (var i = 0; i < puzzle.Count; i++)
             {
                 if ((bits >> i & 1) == 0 || done.Has(i)) continue;
-                if (!puzzle.Needs[i].IsWithin(done) || puzzle.Ask(i, done) is not Free) continue;
+                if (!puzzle.Needs[i].IsWithin(done) || puzzle.Ask(i, done, new(puzzle.Count)) is not Free) continue;
                 done.Add(i);
                 more = true;
             }

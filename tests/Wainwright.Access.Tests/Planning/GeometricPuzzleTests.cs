@@ -44,7 +44,7 @@ public class GeometricPuzzleTests
     {
         var movers = boxes.Select((box, i) => new Mover(
             [box], [.. boxes.Select((b, j) => new Obstacle(j, [b])).Where(o => o.Item != i)], Van, Fit.Exact, Moves.Slides)).ToList();
-        return new(costs, [.. boxes.Select(_ => new ItemSet(boxes.Count))], (item, gone) => movers[item].Ask(gone) switch
+        return new(costs, [.. boxes.Select(_ => new ItemSet(boxes.Count))], (item, gone, stays) => movers[item].Ask(gone, stays) switch
         {
             WayOut way => new Free(way.Through),
             Stuck stuck => new Held(stuck.Wall),

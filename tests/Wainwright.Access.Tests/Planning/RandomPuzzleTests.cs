@@ -21,7 +21,7 @@ public class RandomPuzzleTests
             {
                 unreachable++;
                 var no = Assert.IsType<Unreachable>(outcome);
-                Assert.All(no.Walls, wall => Assert.IsType<Held>(puzzle.Ask(wall.Key, ItemSet.All(puzzle.Count).Without(wall.Value))));
+                Assert.All(no.Walls, wall => Assert.IsType<Held>(puzzle.Ask(wall.Key, ItemSet.All(puzzle.Count).Without(wall.Value), wall.Value)));
                 continue;
             }
             solved++;

@@ -105,6 +105,16 @@ public class WhatAPlanSaysTests
         }
     }
 
+    [Theory]
+    [InlineData("A52")]
+    [InlineData("A35")]
+    public void The_proof_of_a_plan_for_the_camper_holds_on_a_model_made_afresh(string part) =>
+        Assert.Empty(new RemovalPlanner(Camper).ProofFaults(Parts(part)));
+
+    [Fact]
+    public void The_proof_of_a_plan_for_the_workshop_holds_on_a_model_made_afresh() =>
+        Assert.Empty(new RemovalPlanner(Workshop).ProofFaults(Parts("B16")));
+
     [Fact]
     public void A_part_nobody_knows_is_refused() =>
         Assert.Throws<ArgumentException>(() => RemovalPlanner.Remove(Workshop, Parts("X99")));

@@ -21,8 +21,8 @@ public class ProbeTests
     {
         var hand = new Probe([new(0, 0, 0, 80, handMm, 100)], [new(0, Boxed), new(Obstacle.Fixed, [Pump])], Van);
 
-        Assert.Equal(reaches, hand.Touch(new(1), [Pump]) is WayOut);
-        Assert.IsType<WayOut>(hand.Touch(ItemSet.Of(1, 0), [Pump]));
+        Assert.Equal(reaches, hand.Touch(new(1), new(1), [Pump]) is WayOut);
+        Assert.IsType<WayOut>(hand.Touch(ItemSet.Of(1, 0), new(1), [Pump]));
     }
 
     [Fact]
@@ -30,7 +30,7 @@ public class ProbeTests
     {
         var hand = new Probe([new(0, 0, 0, 80, 101, 100)], [new(0, Boxed), new(Obstacle.Fixed, [Pump])], Van);
 
-        Assert.Equal([0], Assert.IsType<Stuck>(hand.Touch(new(1), [Pump])).Wall);
+        Assert.Equal([0], Assert.IsType<Stuck>(hand.Touch(new(1), new(1), [Pump])).Wall);
     }
 
     [Fact]
@@ -39,8 +39,8 @@ public class ProbeTests
         Box[] wall = [new(0, 300, 0, 4000, 310, 2000)];
         var driver = new Probe([new(-20, -200, -20, 20, 0, 20)], [new(0, wall)], Van);
 
-        Assert.IsType<Stuck>(driver.Reach(new(1), new(500, 400, 500)));
-        Assert.IsType<WayOut>(driver.Reach(ItemSet.Of(1, 0), new(500, 400, 500)));
-        Assert.IsType<WayOut>(driver.Reach(new(1), new(500, 510, 500)));
+        Assert.IsType<Stuck>(driver.Reach(new(1), new(1), new(500, 400, 500)));
+        Assert.IsType<WayOut>(driver.Reach(ItemSet.Of(1, 0), new(1), new(500, 400, 500)));
+        Assert.IsType<WayOut>(driver.Reach(new(1), new(1), new(500, 510, 500)));
     }
 }
