@@ -20,6 +20,10 @@ internal static class Files
             return Results.Stream(bytes, kind);
         });
 
+        app.MapGet("/job/{id}/sketch.svg", (string id, Store store) => store.Find(id) is { } found
+            ? Results.Text(SectionDrawing.Svg(found.Job, SectionView.RightHalf(found.Job), new() { Names = false }), "image/svg+xml", System.Text.Encoding.UTF8)
+            : Results.NotFound());
+
         app.MapGet("/job/{id}/file", (string id, Store store) => store.Find(id) is { } found
             ? Results.File(JobFile.Write(found.Job), MediaTypeNames.Application.Json, Named(id, ".json"))
             : Results.NotFound());

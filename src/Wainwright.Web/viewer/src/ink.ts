@@ -12,8 +12,8 @@ export class Ink {
   readonly faint = this.pen(1);
   readonly ghost = this.pen(1, { opacity: 0.28 });
   readonly phantom = this.pen(1, { dash: 60, gap: 22 });
-  readonly hatch = this.pen(0.8, { opacity: 0.75 });
-  readonly cutEdge = this.pen(2.2);
+  readonly hatch = this.pen(0.9, { opacity: 0.8, lift: 60 });
+  readonly cutEdge = this.pen(2.2, { lift: 90 });
   readonly service = this.pen(2);
   readonly serviceDashed = this.pen(2, { dash: 40, gap: 24 });
   readonly fixing = this.pen(2.4, { behind: true });
@@ -23,8 +23,8 @@ export class Ink {
   readonly faceMoving = wash(false);
   readonly room = wash(false);
   readonly floor = wash(false);
-  readonly cutFace = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -1 });
-  readonly cutThin = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -2, polygonOffsetUnits: -2 });
+  readonly cutFace = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -10 });
+  readonly cutThin = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -20 });
 
   private readonly pens: LineMaterial[];
   private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.service, this.serviceDashed];
@@ -62,11 +62,13 @@ export class Ink {
     for (const material of Object.values(this)) if (material instanceof MeshBasicMaterial || material instanceof ShaderMaterial) material.dispose();
   }
 
-  private pen(width: number, more: { dash?: number; gap?: number; opacity?: number; behind?: boolean } = {}): LineMaterial {
+  private pen(width: number, more: { dash?: number; gap?: number; opacity?: number; behind?: boolean; lift?: number } = {}): LineMaterial {
     const pen = new LineMaterial({ linewidth: width, worldUnits: false });
     if (more.dash) Object.assign(pen, { dashed: true, dashSize: more.dash, gapSize: more.gap });
     if (more.opacity) Object.assign(pen, { transparent: true, opacity: more.opacity });
     if (more.behind) Object.assign(pen, { depthTest: false, transparent: true });
+    // strokes on a cut face lie in its plane: lifted a hair, or the face eats them
+    if (more.lift) Object.assign(pen, { polygonOffset: true, polygonOffsetFactor: -2, polygonOffsetUnits: -more.lift });
     return pen;
   }
 }

@@ -34,6 +34,11 @@ export class Lettering {
     for (const key of [...this.letters.keys()]) if (key.startsWith(start)) this.take(key);
   }
 
+  /** Leaves out what would only pile up as seen from here. */
+  show(start: string, shown: boolean): void {
+    for (const [key, { element }] of this.letters) if (key.startsWith(start)) element.hidden = !shown;
+  }
+
   draw(camera: Camera, width: number, height: number): void {
     const p = new Vector3();
     for (const { at, element } of this.letters.values()) {

@@ -249,6 +249,7 @@ class Board {
     this.cut.face(this.eye.camera);
     if (before && this.cut.plane && !before.equals(this.cut.plane.normal)) this.cut.rebuild(this.parts.values());
     this.shell?.lookFrom(this.eye.camera);
+    this.letters.show("tape", Math.abs(this.eye.camera.getWorldDirection(new Vector3()).x) < 0.9);
     this.ask();
   }
 
