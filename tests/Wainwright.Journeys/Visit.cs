@@ -8,7 +8,7 @@ namespace Wainwright.Journeys;
 public sealed class Visit : IAsyncDisposable
 {
     /// <summary>A plan may have to be proved on a busy machine [ms].</summary>
-    public const float PlanMs = 240_000;
+    public const float PlanMs = 480_000;
 
     private readonly IBrowserContext context;
     private readonly List<string> outside = [], complaints = [];

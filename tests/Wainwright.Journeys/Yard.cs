@@ -2,6 +2,8 @@ using Microsoft.Playwright;
 using Wainwright.Journeys;
 
 [assembly: AssemblyFixture(typeof(Yard))]
+// each journey draws in software and plans on every core; side by side they only wait for one another
+[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.None)]
 
 namespace Wainwright.Journeys;
 

@@ -12,16 +12,19 @@ public abstract class JobScreen : ComponentBase
     [CascadingParameter]
     public required OpenJob Open { get; set; }
 
-    /// <summary>The job as stored now; a new one makes every screen draw itself anew.</summary>
+    /// <summary>What the screen was drawn from; another one makes every screen draw itself anew.</summary>
     [CascadingParameter]
-    public required StoredJob Stored { get; set; }
+    public required StoredJob DrawnFrom { get; set; }
 
     /// <summary>Metric or US.</summary>
     [CascadingParameter]
     public Measures Measures { get; set; }
 
-    /// <summary>The job itself, as the last change left it: newer than <see cref="Stored"/> until the page draws anew.</summary>
-    protected Job Job => Open.Job;
+    /// <summary>The job as stored this moment: after a change it is ahead of what is drawn.</summary>
+    protected StoredJob Stored => Open.Stored;
+
+    /// <summary>The job itself.</summary>
+    protected Job Job => Stored.Job;
 
     /// <summary>Why a change would be refused, in one line; <see langword="null"/> when it would not.</summary>
     protected static string? Fault(IReadOnlyList<Issue> issues) => issues.Count == 0 ? null : string.Join(" ", issues.Select(i => $"{Words.Capital(i.Rule)}; {i.Mend}."));
