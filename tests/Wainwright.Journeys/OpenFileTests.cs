@@ -39,7 +39,7 @@ public sealed class OpenFileTests(Yard yard)
         {
             await visit.Go("", "The yard");
             await visit.Page.Locator("#job-file").SetInputFilesAsync(new Microsoft.Playwright.FilePayload { Name = "demo-02.zip", MimeType = "application/zip", Buffer = container });
-            await Expect(visit.Title).ToHaveTextAsync("Cutting list");
+            await Expect(visit.Title).ToHaveTextAsync("Parts in the van");
             await visit.Go("job/DEMO-02/journal", "Journal");
             await Expect(visit.Page.Locator(".journal")).ToContainTextAsync("demonstration");
             await visit.Button("Check the records").ClickAsync();
