@@ -1,34 +1,25 @@
-using Wainwright.Access;
+using System.Globalization;
 using Wainwright.Bench;
+using Wainwright.Bench.Vans;
 using Wainwright.Fitout;
-using Wainwright.Records;
-using Wainwright.Survey;
 
-// dotnet run -c Release --project bench/Wainwright.Bench
-// Medians of one machine in one run: compare with the run before a change, not with another machine.
+// dotnet run -c Release --project bench/Wainwright.Bench -- WHAT; bench/README.md says what there is and how long it takes.
 
-var workshop = File.ReadAllBytes(Demo.File("bicycle-workshop.wain.json"));
-var large = JobFile.Write(Demo.WithParts(300));
+int Number(int at, int otherwise) => args.Length > at ? int.Parse(args[at], CultureInfo.InvariantCulture) : otherwise;
+Family Kind() => args.Length > 1 ? Enum.Parse<Family>(args[1], ignoreCase: true) : Family.VanLike;
 
-Median.Of("read and check the bicycle workshop's job file", times: 30, () => JobFile.Read(workshop).Job!.Parts.Count);
-Median.Of("read and check a job file of 300 parts", times: 30, () => JobFile.Read(large).Job!.Parts.Count);
-
-var folder = Directory.CreateTempSubdirectory("wain-bench-");
-try
+switch (args.FirstOrDefault() ?? "rooms")
 {
-    using (var store = Store.Open(folder.FullName, TimeProvider.System)) store.Import(Demo.WithParts(300), "bench");
-    // a new store each time: nothing is held from the run before
-    Median.Of("open the store and a job of 300 parts in it", times: 30, () =>
-    {
-        using var store = Store.Open(folder.FullName, TimeProvider.System);
-        return store.Find("bench-300")!.Job.Parts.Count;
-    }, limitMs: 200);
+    case "rooms":
+        return Rooms.Run();
+    case "van":
+        using (var output = Console.OpenStandardOutput()) output.Write(JobFile.Write(VanJob.Of(BoxVan.Make(Kind(), Number(2, 200), Number(3, 1)))));
+        return 0;
+    case "boxes":
+        return OneByOne.Boxes(Kind(), Number(2, 100), Number(3, 5));
+    case "jobs":
+        return OneByOne.Jobs(Kind(), Number(2, 100), Number(3, 5));
+    default:
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS | jobs FAMILY PARTS SEEDS");
+        return 2;
 }
-finally
-{
-    folder.Delete(recursive: true);
-}
-
-var camper = JobFile.Read(File.ReadAllBytes(Demo.File("touring-camper.wain.json"))).Job!;
-Median.Of("judge the touring camper: every check", times: 20, () => Checks.All(camper, new DateOnly(2026, 6, 1)).Count);
-Median.Of("plan how to take out the camper's water pump", times: 5, () => RemovalPlanner.Remove(camper, [camper.Parts.First(p => p.Name.Contains("pump", StringComparison.Ordinal)).Id]).Steps.Count);
