@@ -16,7 +16,10 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
     /// <summary>No way for the outer shapes with their clearance, but one if every measure is exact: a trial fit tells, we cannot.</summary>
     private readonly bool tooCloseToTell = plan is { Proof: Proof.ProvedUnreachable, Bracket.LowMinutes: not null };
 
-    public int Exit => unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
+    /// <summary>The replay of the plan; absent when it was not asked for.</summary>
+    public AuditReport? Audit { get; init; }
+
+    public int Exit => Audit is { Holds: false } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
 
     private bool Proved => Exit != Cli.Exit.CannotTell && plan.Proof != Proof.BestFound;
 
@@ -25,7 +28,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         target = string.Join(' ', plan.Targets),
         targets = plan.Targets.Select(t => t.Text),
         reachOnly = plan.ReachOnly,
-        answer = Exit switch { Cli.Exit.Done => "plan", Cli.Exit.FallsShort => "unreachable", _ => "cannotTell" },
+        answer = Exit switch { Cli.Exit.Done => "plan", Cli.Exit.FallsShort => "unreachable", Cli.Exit.OurFault => "fault", _ => "cannotTell" },
         proved = Proved,
         lowerBoundMinutes = plan.LowerBoundMinutes,
         totalMinutes = plan.TotalMinutes,
@@ -59,6 +62,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         assumes = plan.Assumes,
         toMeasure = plan.ToMeasure,
         cautions = plan.Cautions,
+        audit = Audit is null ? null : new { holds = Audit.Holds, faults = Audit.Faults, loads = Audit.Loads, hands = Audit.Hands, notShown = Audit.NotShown },
     };
 
     public void InWords(Terminal at)
@@ -75,6 +79,16 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             Say(string.Create(CultureInfo.InvariantCulture, $"  with nothing out, {b.Target} {Word(b.Direction)}: {b.FreeMm} mm, then {(b.Part is { } p ? Name(p) : "the van itself")}, {b.ShortMm} mm too large to pass"));
         foreach (var look in plan.ToMeasure) at.Out.WriteLine($"{ink.Doubt("measure")}  {Shown.Plain(look)}");
         foreach (var caution in plan.Cautions) at.Out.WriteLine($"{ink.Doubt("caution")}  {Shown.Plain(caution)}");
+        if (Audit is not null) Replayed(at, ink, Audit);
+    }
+
+    private static void Replayed(Terminal at, Ink ink, AuditReport audit)
+    {
+        at.Out.WriteLine(audit.Holds
+            ? ink.Good($"audit: replayed step by step without a fault; {audit.Loads} loads and {audit.Hands} hands walked along their ways")
+            : ink.Bad("audit: the plan has a fault. It is a fault of the program: do not work by this plan, and send in the job"));
+        foreach (var fault in audit.Faults) at.Out.WriteLine(Shown.Plain($"  {fault}"));
+        foreach (var dark in audit.NotShown) at.Out.WriteLine(ink.Faint(Shown.Plain($"  not shown: {dark}")));
     }
 
     private void NoWay(Terminal at, Ink ink)

@@ -59,7 +59,7 @@ public sealed class PlanTests
     {
         var plan = Plan("two-that-wait-for-each-other", "--remove", "T", "--json").Json;
         Assert.Equal(["target", "targets", "reachOnly", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
-            "heldForGood", "assumes", "toMeasure", "cautions"], Names(plan));
+            "heldForGood", "assumes", "toMeasure", "cautions", "audit"], Names(plan));
         Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions"],
             Names(plan.GetProperty("steps")[0]));
         Assert.Equal(["target", "part", "direction", "millimetres", "freeMillimetres", "dodge"], Names(plan.GetProperty("blockedBy")[0]));
@@ -90,6 +90,18 @@ public sealed class PlanTests
         var sheet = File.ReadAllText(folder.At("sheet.html"));
         Assert.All((string[])["filler strip", "right half", "left half", "battery cabinet"], p => Assert.Contains(p, sheet, StringComparison.Ordinal));
         Assert.Equal(Exit.BadInput, Plan("two-that-wait-for-each-other", "--remove", "T", "--sheet", folder.At("sheet.txt")).Exit);
+    }
+
+    [Fact]
+    public void A_plan_is_replayed_when_asked_and_says_what_was_walked()
+    {
+        var ran = Plan("screws-reached-only-from-inside", "--remove", "B", "--audit", "--json");
+        Assert.Equal(Exit.Done, ran.Exit);
+        var audit = ran.Json.GetProperty("audit");
+        Assert.True(audit.GetProperty("holds").GetBoolean());
+        Assert.Equal(2, audit.GetProperty("loads").GetInt32());
+        Assert.True(audit.GetProperty("hands").GetInt32() > 0);
+        Assert.Contains("audit: replayed step by step without a fault", Plan("screws-reached-only-from-inside", "--remove", "B", "--audit").Out, StringComparison.Ordinal);
     }
 
     [Fact]

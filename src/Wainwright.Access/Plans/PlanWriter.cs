@@ -11,7 +11,8 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         var solved = outcome as Solved;
         var doubt = new Doubt(scene);
         IReadOnlyList<string> contradictions = outcome is Unreachable stuck ? [.. doubt.Overlaps(stuck.Walls.Keys)] : [];
-        var steps = solved is null ? [] : Steps(solved);
+        var order = solved is null ? [] : new StepOrder(scene, planner, solved.Order).Of(targets);
+        var steps = Steps(order);
         return new()
         {
             Targets = asked,
@@ -27,13 +28,13 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             Assumes = Doubt.Assumptions,
             ToMeasure = [.. doubt.ToMeasure(steps, outcome).Distinct()],
             Cautions = [.. Doubt.Cautions, .. steps.SelectMany(s => s.Cautions).Distinct()],
+            Order = [.. order.Select(i => ItemKey.Of(scene.Items[i]))],
             Effort = new(outcome.Questions, outcome.MasterSolves, solved?.Proof.Cuts.Count ?? 0),
         };
     }
 
-    private List<RemovalStep> Steps(Solved solved)
+    private List<RemovalStep> Steps(IReadOnlyList<int> order)
     {
-        var order = new StepOrder(scene, planner, solved.Order).Of(targets);
         var reasons = new Reasons(scene, planner, order, targets, allowed);
         var steps = new List<RemovalStep>();
         var done = new ItemSet(scene.Items.Count);
@@ -45,25 +46,27 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         return WithDamage(steps, order);
     }
 
+    /// <summary>What kind of work an item is; none where something only counts as done.</summary>
+    internal static StepKind? KindOf(Item item) => item switch
+    {
+        MakeSafe => StepKind.MakeSafe,
+        Undo => StepKind.Undo,
+        Disconnect => StepKind.Disconnect,
+        TakeOut => StepKind.TakeOut,
+        TakePiece => StepKind.TakePiece,
+        HandOn => StepKind.Reach,
+        _ => null, // that a part counts as out, or as spoiled, is no work
+    };
+
     private RemovalStep? Step(int index, ItemSet done, Because why, int number)
     {
         var item = scene.Items[index];
-        StepKind? kind = item switch
-        {
-            MakeSafe => StepKind.MakeSafe,
-            Undo => StepKind.Undo,
-            Disconnect => StepKind.Disconnect,
-            TakeOut => StepKind.TakeOut,
-            TakePiece => StepKind.TakePiece,
-            HandOn => StepKind.Reach,
-            _ => null, // that a part counts as out, or as spoiled, is no work
-        };
-        if (kind is null) return null;
+        if (KindOf(item) is not { } kind) return null;
         var way = item is TakeOut or TakePiece ? scene.Room.WayOf(index, done) : null;
         return new()
         {
             Number = number,
-            Kind = kind.Value,
+            Kind = kind,
             Part = Wording.PartOf(scene, item)?.Id,
             Joint = (item as Undo)?.Joint.Id,
             Line = (item as Disconnect)?.Line.Id,
@@ -78,6 +81,8 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             Why = why,
             Through = way?.Gap?.Name,
             Path = [.. way?.Path.Select(PointOf) ?? []],
+            FoldedMm = item is TakeOut && scene.Room.FoldedFor(index, done) is { } folded ? new Place(folded.X1, folded.Y1, folded.Z1) : null,
+            OnTrial = item is Undo undone && scene.Room.IsOnTrial(undone.Joint),
             With = [.. (item as TakeOut)?.With.Select(p => p.Id) ?? []],
             Licence = Wording.Licence(scene, item),
             Cautions = [.. Wording.Cautions(scene, item), .. Tight(index, done)],

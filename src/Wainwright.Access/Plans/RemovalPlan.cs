@@ -69,6 +69,9 @@ public sealed record RemovalPlan
     /// <summary>Parts that leave the van, in order.</summary>
     public IEnumerable<PartId> PartsOut => Steps.Where(s => s.Kind == StepKind.TakeOut).SelectMany(s => s.With.Prepend(s.Part!.Value));
 
+    /// <summary>All that is done, what only counts as done too, by its stable name and in order.</summary>
+    internal IReadOnlyList<string> Order { get; init; } = [];
+
     /// <summary>How much was worked out for it.</summary>
     public required SearchEffort Effort { get; init; }
 }

@@ -61,6 +61,14 @@ public sealed class RemovalPlanner
         return CertificateCheck.Faults(Remembered.Of(afresh.Puzzle), ItemSet.All(afresh.Items.Count).Without(Stay(afresh)), plan);
     }
 
+    /// <summary>How hand and tool come to each fixing of a plan of this planner, at its turn: for showing, and for an audit to walk.</summary>
+    /// <param name="plan">A plan of this planner.</param>
+    public IReadOnlyList<HandWay> HandWays(RemovalPlan plan) => new HandEvidence(scene).Of(plan);
+
+    /// <summary>Replays a plan of this planner on the job by code that the planner does not use, and says what is wrong with it.</summary>
+    /// <param name="plan">A plan of this planner.</param>
+    public AuditReport Audit(RemovalPlan plan) => PlanAudit.Of(scene.Job, options, plan, HandWays(plan));
+
     private List<PartId> Wanted(IReadOnlyList<PartId> parts)
     {
         if (parts.FirstOrDefault(p => scene.PartOf(p) is null) is { Text: not null } unknown) throw new ArgumentException($"No part {unknown} in this job.", nameof(parts));

@@ -75,6 +75,15 @@ public sealed record RemovalStep
     /// <summary>Where it goes, from where it stands to outside; empty where nothing is carried or its room is not modelled.</summary>
     public required IReadOnlyList<PathPoint> Path { get; init; }
 
+    /// <summary>
+    /// Size along the axes to which a soft load is folded before it goes [mm]; then the path's shifts are places of its low
+    /// corner. Absent when it goes as it lies.
+    /// </summary>
+    public Place? FoldedMm { get; init; }
+
+    /// <summary>Whether hand and tool get to it only past the parts that it holds and rests on: to be tried first.</summary>
+    public bool OnTrial { get; init; }
+
     /// <summary>What leaves with it.</summary>
     public required IReadOnlyList<PartId> With { get; init; }
 

@@ -56,6 +56,10 @@ internal sealed class SceneRoom
     /// <summary>The way a load goes when these are out; nothing where its room is not modelled.</summary>
     public WayOut? WayOf(int item, ItemSet done) => MoverOf(scene.Items[item])?.ShortWay(done) ?? FoldedOf(scene.Items[item])?.ShortWay(done);
 
+    /// <summary>The size of a load that does not go as it lies when these are out but folded, from the origin; then its way's shifts are places.</summary>
+    public Box? FoldedFor(int item, ItemSet done) =>
+        FoldedOf(scene.Items[item]) is { } folded && MoverOf(scene.Items[item])!.ShortWay(done) is null ? folded.Bounds : null;
+
     /// <summary>Whether a load that goes when these are out would not go with some room on every side.</summary>
     public bool IsTight(int item, ItemSet done)
     {

@@ -19,6 +19,7 @@ internal static class Plan
         var clearance = new Option<int?>("--clearance") { HelpName = "MM", Description = $"Room wanted between a part on its way and what it passes; {new AccessOptions().ClearanceMm} without it." };
         var seconds = new Option<double?>("--seconds") { HelpName = "N", Description = "Stop after this long with the best plan so far and its lower bound. Without it the search counts its questions, so that every machine gives the same answer." };
         var sheet = new Option<string?>("--sheet") { HelpName = "FILE", Description = "Also make the work sheet with steps to tick: .html, or .pdf where a Chromium is installed. An older one of that name is replaced." };
+        var audit = new Option<bool>("--audit") { Description = "Replay the plan step by step by code the planner does not use: collisions, reach, needs, doors, people, sums. A fault exits 70." };
         var on = Day.Option();
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
@@ -28,10 +29,11 @@ internal static class Plan
               wain plan J-014 --reach A52 --json
               wain plan J-014 --remove A52 --must-stay A10 --already-out A03
               wain plan J-014 --remove A52 --sheet heater.pdf
+              wain plan demo/touring-camper.wain.json --remove A40 --audit
 
             A plan found exits 0; proved that there is none, 1; neither within the budget, or too close or too little measured
             to tell, 3.
-            """) { job, reach, remove, out_, stay, stage, clearance, seconds, sheet, on, store, json };
+            """) { job, reach, remove, out_, stay, stage, clearance, seconds, audit, sheet, on, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetResult(reach) is null == line.GetResult(remove) is null) line.AddError("Say either --reach PART or --remove PART.");
@@ -56,7 +58,8 @@ internal static class Plan
                 Stop = budget.Token,
             });
             var plan = reachOnly ? planner.Reach(wanted) : planner.Remove(wanted);
-            var answer = new PlanAnswer(given.Job, plan);
+            var replay = line.GetValue(audit) ? planner.Audit(plan) : null;
+            var answer = new PlanAnswer(given.Job, plan) { Audit = replay };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
             if (page is not null) await page.Write(await Sheets.Removal(given.Job, plan, day).ConfigureAwait(false), stop).ConfigureAwait(false);

@@ -14,7 +14,11 @@ public abstract record Answer;
 /// <param name="Path">Straight slides and quarter turns from where it was found to outside.</param>
 /// <param name="Through">The gone things whose room it passes through: with these gone the way is open, whatever else stays.</param>
 /// <param name="Gap">The gap it leaves by; absent when it was outside already.</param>
-public sealed record WayOut(IReadOnlyList<Waypoint> Path, ItemSet Through, Gap? Gap) : Answer;
+public sealed record WayOut(IReadOnlyList<Waypoint> Path, ItemSet Through, Gap? Gap) : Answer
+{
+    /// <summary>For a probe, its boxes about its point of work, whose places the path's shifts then are; empty for a load.</summary>
+    public IReadOnlyList<Box> Shape { get; init; } = [];
+}
 
 /// <summary>It does not, by any slides and turns of the kind allowed: proved, not merely not found.</summary>
 /// <param name="Wall">As long as all of these stay it is stuck, whatever else is gone. Empty: the fixed structure alone holds it.</param>
