@@ -20,6 +20,7 @@ internal static class ItemKey
         IsOut whole => $"out {whole.Part.Id}",
         Spoiled spoiled => $"spoil {spoiled.Part.Id}",
         HandOn hand => $"hand on {hand.Part.Id}",
+        EyeOn eye => $"eye on {eye.Part.Id}",
         _ => $"{item.GetType().Name} {Parts(item)}",
     };
 

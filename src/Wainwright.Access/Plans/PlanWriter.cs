@@ -4,7 +4,7 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Turns the outcome of a search into steps a fitter can follow.</summary>
-internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, bool reachOnly)
+internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, AccessKind kind)
 {
     public RemovalPlan Write(Outcome outcome)
     {
@@ -16,7 +16,8 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         return new()
         {
             Targets = asked,
-            ReachOnly = reachOnly,
+            Kind = kind,
+            ReachOnly = kind is not AccessKind.Remove,
             Proof = solved is null ? (contradictions.Count > 0 ? Proof.CannotTell : Proof.ProvedUnreachable) : solved.IsProved ? Proof.ProvedCheapest : Proof.BestFound,
             LowerBoundMinutes = (solved?.LowerBound ?? 0) / 600.0,
             OutMinutes = steps.Sum(s => s.OutMinutes),
@@ -55,6 +56,7 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         TakeOut => StepKind.TakeOut,
         TakePiece => StepKind.TakePiece,
         HandOn => StepKind.Reach,
+        EyeOn => StepKind.See,
         _ => null, // that a part counts as out, or as spoiled, is no work
     };
 

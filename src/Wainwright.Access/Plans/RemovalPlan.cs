@@ -24,7 +24,10 @@ public sealed record RemovalPlan
     /// <summary>What was asked for.</summary>
     public required IReadOnlyList<PartId> Targets { get; init; }
 
-    /// <summary>Whether the parts are to be reached by hand only, not taken out.</summary>
+    /// <summary>What is wanted of them: to see, to reach or to take out.</summary>
+    public AccessKind Kind { get; init; } = AccessKind.Remove;
+
+    /// <summary>Whether the parts are only to be reached by hand, or seen, and not taken out.</summary>
     public required bool ReachOnly { get; init; }
 
     /// <summary>What the plan is worth.</summary>

@@ -5,7 +5,7 @@ namespace Wainwright.Access;
 
 /// <summary>Plans how to get at parts of one van in one state. What is learned for one question serves the next.</summary>
 /// <remarks>Not for use by several threads at once.</remarks>
-public sealed class RemovalPlanner
+public sealed partial class RemovalPlanner
 {
     private readonly AccessOptions options;
     private readonly Scene scene;
@@ -41,12 +41,12 @@ public sealed class RemovalPlanner
     /// <summary>How to take parts out.</summary>
     /// <param name="parts">The parts wanted out; those that are out already are passed over.</param>
     /// <exception cref="ArgumentException">A part is not in the job.</exception>
-    public RemovalPlan Remove(IReadOnlyList<PartId> parts) => Plan(parts, reachOnly: false);
+    public RemovalPlan Remove(IReadOnlyList<PartId> parts) => Plan(parts, AccessKind.Remove);
 
     /// <summary>How to get a hand to parts.</summary>
     /// <param name="parts">The parts to reach; those that are out already or have no measures are passed over, the latter with a word.</param>
     /// <exception cref="ArgumentException">A part is not in the job.</exception>
-    public RemovalPlan Reach(IReadOnlyList<PartId> parts) => Plan(parts, reachOnly: true);
+    public RemovalPlan Reach(IReadOnlyList<PartId> parts) => Plan(parts, AccessKind.Reach);
 
     /// <summary>
     /// Plans to take parts out and checks the plan and its proof on a model of the van made afresh, cut by cut, by code that
@@ -56,7 +56,7 @@ public sealed class RemovalPlanner
     /// <exception cref="ArgumentException">A part is not in the job, or there is no plan to check.</exception>
     public IReadOnlyList<string> ProofFaults(IReadOnlyList<PartId> parts)
     {
-        if (Search(scene, planner, Wanted(parts), reachOnly: false) is not Solved plan) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
+        if (Search(scene, planner, Wanted(parts), AccessKind.Remove) is not Solved plan) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
         var afresh = new Scene(scene.Job, options, optimistic: false);
         return CertificateCheck.Faults(Remembered.Of(afresh.Puzzle), ItemSet.All(afresh.Items.Count).Without(Stay(afresh)), plan);
     }
@@ -75,26 +75,26 @@ public sealed class RemovalPlanner
         return [.. parts.Distinct().Where(scene.IsStanding)];
     }
 
-    private RemovalPlan Plan(IReadOnlyList<PartId> parts, bool reachOnly)
+    private RemovalPlan Plan(IReadOnlyList<PartId> parts, AccessKind kind)
     {
         var wanted = Wanted(parts);
-        var outcome = Search(scene, planner, wanted, reachOnly);
-        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, reachOnly), ItemSet.All(scene.Items.Count).Without(Stay(scene)), reachOnly).Write(outcome);
-        return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, reachOnly) } : plan;
+        var outcome = Search(scene, planner, wanted, kind);
+        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, kind), ItemSet.All(scene.Items.Count).Without(Stay(scene)), kind).Write(outcome);
+        return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, kind) } : plan;
     }
 
-    private Bracket? BracketOf(RemovalPlan plan, IReadOnlyList<PartId> wanted, bool reachOnly)
+    private Bracket? BracketOf(RemovalPlan plan, IReadOnlyList<PartId> wanted, AccessKind kind)
     {
         var (loose, its) = favourable.Value;
-        if (Search(loose, its, wanted, reachOnly) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
+        if (Search(loose, its, wanted, kind) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
         var low = easy.LowerBound / 600.0;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
         var stays = easy.Order.Select(i => loose.Items[i]).OfType<TakeOut>().SelectMany(t => t.Load).Select(p => p.Id).ToHashSet();
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
     }
 
-    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, bool reachOnly) =>
-        with.Plan(TargetsOf(where, wanted, reachOnly), Stay(where), options.Budget, options.Stop);
+    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, AccessKind kind) =>
+        with.Plan(TargetsOf(where, wanted, kind), Stay(where), options.Budget, options.Stop);
 
     private ItemSet Stay(Scene where)
     {
@@ -105,7 +105,10 @@ public sealed class RemovalPlanner
         return stay;
     }
 
-    private static List<int> TargetsOf(Scene where, IReadOnlyList<PartId> wanted, bool reachOnly) => reachOnly
-        ? [.. wanted.Select(where.HandItem).OfType<int>()]
-        : [.. wanted.Select(where.OutItem)];
+    private static List<int> TargetsOf(Scene where, IReadOnlyList<PartId> wanted, AccessKind kind) => kind switch
+    {
+        AccessKind.See => [.. wanted.Select(where.EyeItem).OfType<int>()],
+        AccessKind.Reach => [.. wanted.Select(where.HandItem).OfType<int>()],
+        _ => [.. wanted.Select(where.OutItem)],
+    };
 }

@@ -22,6 +22,9 @@ public enum StepKind
 
     /// <summary>The part can be reached by hand.</summary>
     Reach,
+
+    /// <summary>The part can be seen.</summary>
+    See,
 }
 
 /// <summary>One step of a plan.</summary>

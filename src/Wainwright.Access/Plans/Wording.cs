@@ -29,6 +29,7 @@ internal static class Wording
         IsOut out_ => out_.Part,
         Spoiled spoiled => spoiled.Part,
         HandOn hand => hand.Part,
+        EyeOn eye => eye.Part,
         _ => null,
     };
 
@@ -55,6 +56,7 @@ internal static class Wording
         TakeOut load => $"Take out {Name(load.Part)}",
         TakePiece piece => $"Take off and carry out {Subject(scene, piece)}",
         HandOn hand => $"Reach {Name(hand.Part)}",
+        EyeOn eye => $"Look at {Name(eye.Part)}",
         _ => Subject(scene, item),
     };
 

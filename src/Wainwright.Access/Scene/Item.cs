@@ -54,3 +54,6 @@ internal sealed record Spoiled(Part Part) : Item;
 
 /// <summary>A hand is got to a part.</summary>
 internal sealed record HandOn(Part Part) : Item;
+
+/// <summary>A part is looked at.</summary>
+internal sealed record EyeOn(Part Part) : Item;

@@ -18,6 +18,7 @@ internal sealed partial class Scene
     private readonly Dictionary<PartId, int> spoiled = [];
     private readonly Dictionary<PartId, int> isOut = [];
     private readonly Dictionary<PartId, int> handOn = [];
+    private readonly Dictionary<PartId, int> eyeOn = [];
     private readonly Dictionary<(PartId, string), int> pieceOut = [];
     private readonly Dictionary<PartId, Part> parts;
     private readonly ILookup<PartId?, Part> carried;
@@ -37,6 +38,7 @@ internal sealed partial class Scene
         foreach (var item in items.Where(i => i.AnyOf is [[_]])) OnlyWayIsNeed(item);
         foreach (var item in items.Where(i => i.AnyOf.Count > 0)) item.Needs.UnionWith(item.AnyOf.SelectMany(NeededByAll).Where(n => items[n] != item));
         foreach (var part in Standing.Where(p => p.Solids.Count > 0)) handOn[part.Id] = Add(new HandOn(part) { Origin = "" });
+        foreach (var part in Standing.Where(p => p.Solids.Count > 0)) eyeOn[part.Id] = Add(new EyeOn(part) { Origin = "" });
         Room = new(this, optimistic);
         Puzzle = new(
             [.. items.Select(i => i.Price.Tenths)],
@@ -93,6 +95,9 @@ internal sealed partial class Scene
 
     /// <summary>The item that says a hand is on a part; absent when it has no measures.</summary>
     public int? HandItem(PartId part) => handOn.TryGetValue(part, out var item) ? item : null;
+
+    /// <summary>The item that says a part is seen; absent when it has no measures.</summary>
+    public int? EyeItem(PartId part) => eyeOn.TryGetValue(part, out var item) ? item : null;
 
     /// <summary>The item that says the piece with this solid is out.</summary>
     public int OutItem(Part part, Solid solid) =>

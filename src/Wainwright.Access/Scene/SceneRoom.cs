@@ -18,6 +18,7 @@ internal sealed class SceneRoom
     private readonly List<(Part Part, Obstacle Obstacle)> standing = [];
     private readonly Dictionary<int, RoomQuestion[]> questions = [];
     private readonly HandReach reach;
+    private readonly Sight sight;
 
     public SceneRoom(Scene scene, bool optimistic)
     {
@@ -27,7 +28,9 @@ internal sealed class SceneRoom
         foreach (var part in scene.Standing)
             foreach (var group in part.Solids.GroupBy(s => scene.OutItem(part, s)))
                 standing.Add((part, new(group.Key, Boxes(PartBody.Of(group)))));
-        reach = new(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
+        var crowd = new Crowd(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
+        reach = new(crowd.Shell, standing, scene.Items.Count);
+        sight = new(crowd);
     }
 
     /// <summary>Whether an item can be done when these are done; needs are not asked here.</summary>
@@ -100,6 +103,7 @@ internal sealed class SceneRoom
             Undo undo => reach.Of(undo.Joint, scene.HeldBy(undo.Joint), [.. scene.HeldBy(undo.Joint).SelectMany(p => scene.RestsOn(p).Append(p)).Distinct()]),
             Disconnect end => reach.Of(end.Line, end.End, end.IsFrom, end.End.Part is { } at ? scene.PartOf(at) : null),
             HandOn hand => [reach.Touching(hand.Part)],
+            EyeOn { Part.Outside: false } eye => [sight.Of(eye.Part).Ask],
             _ => Enumerable.Empty<RoomQuestion>(),
         }];
     }

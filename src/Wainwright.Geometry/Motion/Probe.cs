@@ -27,6 +27,13 @@ public sealed class Probe
     /// <param name="at">The place.</param>
     public Answer Reach(ItemSet gone, ItemSet stays, Point at) => Ask(gone, stays, [On((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm))]);
 
+    /// <summary>Whether it gets to where its point of work is at any of the places given [whole mm]; the path begins at the one it gets to.</summary>
+    /// <param name="gone">What is out already.</param>
+    /// <param name="stays">What a wall should name first where there is a choice.</param>
+    /// <param name="places">The places.</param>
+    public Answer ReachAny(ItemSet gone, ItemSet stays, IEnumerable<Point> places) =>
+        Ask(gone, stays, [.. places.Select(at => On((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm)))]);
+
     /// <summary>Whether it gets to where it lies flat against any side of a target.</summary>
     /// <param name="gone">What is out already.</param>
     /// <param name="stays">What a wall should name first where there is a choice.</param>
