@@ -59,6 +59,7 @@ internal sealed class Reasons(Scene scene, Planner planner, IReadOnlyList<int> o
             (_, TakeOut load) when own is not null && own.StandsOn.Any(s => load.Load.Any(p => p.Id == s)) => Say(OrderReason.StandsOn, $"stands on {Wording.Name(part)}"),
             (_, TakeOut load) when own is not null && for_.Needs.Contains(item) => Say(OrderReason.StandsOn, $"would have to be carried with {Wording.Name(part)}"),
             (_, TakeOut or TakePiece) => Say(OrderReason.Geometry, $"{whole} cannot get past it"),
+            (_, EyeOn) => Say(OrderReason.Reach, $"hides {subject}"),
             _ => Say(OrderReason.Reach, $"hand and tool do not get past it to {subject}"),
         };
     }
