@@ -32,6 +32,9 @@ public sealed record AccessOptions
     /// <summary>How much each search may spend.</summary>
     public SearchBudget Budget { get; init; } = SearchBudget.Usual;
 
+    /// <summary>Told now and then how far a search has come, on the thread that searches.</summary>
+    public Action<SearchProgress>? Progress { get; init; }
+
     /// <summary>Ends a search early with the best found so far.</summary>
     public CancellationToken Stop { get; init; }
 }

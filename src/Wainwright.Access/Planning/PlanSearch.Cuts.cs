@@ -77,6 +77,7 @@ internal sealed partial class PlanSearch
         foreach (var q in oneOf.OrderBy(i => puzzle.Costs[i]).ThenBy(i => i))
         {
             if (IsSpent) break;
+            SayAsked();
             others.Add(q);
             var trial = closure.Copy();
             if (trial.Reaches(goal, others)) others.Remove(q);
@@ -98,6 +99,7 @@ internal sealed partial class PlanSearch
         foreach (var q in Enumerable.Reverse(InOrder(best)))
         {
             if (IsSpent) return;
+            SayAsked();
             if (tooDear.IsOwn(q)) continue;
             var closure = new Closure(learned, puzzle.Count);
             if (closure.Reaches(targets, WithGivenUp().Without(q))) continue;

@@ -27,11 +27,13 @@ internal sealed partial class PlanSearch
     private readonly List<int> necessary = [];
     private readonly HashSet<Cut> known = [];
     private readonly int askedBefore;
+    private readonly Action<SearchState>? hear;
+    private SearchState said = new(null, 0, 0, 0);
     private int masterSolves;
 
-    public PlanSearch(Puzzle puzzle, Learned learned, IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop)
+    public PlanSearch(Puzzle puzzle, Learned learned, IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop, Action<SearchState>? hear = null)
     {
-        (this.puzzle, this.learned, this.budget, this.stop) = (puzzle, learned, budget, stop);
+        (this.puzzle, this.learned, this.budget, this.stop, this.hear) = (puzzle, learned, budget, stop, hear);
         askedBefore = learned.Questions;
         this.targets = ItemSet.Of(puzzle.Count, targets);
         (allowed, never) = (ItemSet.All(puzzle.Count), new(puzzle.Count));
@@ -50,8 +52,10 @@ internal sealed partial class PlanSearch
         if (!all.Reaches(targets, allowed)) return NotReachable(all);
 
         var best = Better(null, all.Done);
+        Say(best, Cost(targets));
         FindNecessities(best);
         best = Better(best, Separated(targets));
+        Say(best, Cost(targets));
         FindNecessities(best);
 
         var master = new Master(puzzle, useful, targets);
@@ -62,6 +66,7 @@ internal sealed partial class PlanSearch
             masterSolves++;
             var (chosen, lowerBound, isOptimal) = master.Solve(best, stop);
             bound = Math.Max(bound, lowerBound);
+            Say(best, Math.Min(bound, Cost(best)));
             if (bound >= Cost(best) || !isOptimal) break;
             var better = Better(best, Separated(chosen));
             if (!better.Equals(best)) FindNecessities(best = better);
@@ -88,6 +93,20 @@ internal sealed partial class PlanSearch
         tooDear.Limit = Cost(candidate);
         LeaveTooDear(candidate);
         return candidate;
+    }
+
+    private void Say(ItemSet best, long bound) => Say(said with { Best = Cost(best), LowerBound = bound });
+
+    /// <summary>Says how far it has come while it shrinks cuts, now and then.</summary>
+    private void SayAsked()
+    {
+        if (Asked >= said.Questions + 25) Say(said);
+    }
+
+    private void Say(SearchState state)
+    {
+        said = state with { Questions = Asked, Cuts = cuts.Count };
+        hear?.Invoke(said);
     }
 
     private ItemSet WithGivenUp()

@@ -13,8 +13,9 @@ public sealed class Planner(Puzzle puzzle)
     /// <param name="forbidden">What must not be done.</param>
     /// <param name="budget">How much may be spent.</param>
     /// <param name="stop">Ends the search early with the best found so far.</param>
-    public Outcome Plan(IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop) =>
-        new PlanSearch(puzzle, learned, targets, forbidden, budget, stop).Run();
+    /// <param name="hear">Told now and then how far the search has come; on the thread that searches.</param>
+    public Outcome Plan(IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop, Action<SearchState>? hear = null) =>
+        new PlanSearch(puzzle, learned, targets, forbidden, budget, stop, hear).Run();
 
     /// <summary>What holds an item when these are done; nothing when it can be done.</summary>
     public ItemSet? WallOf(int item, ItemSet done) => learned.WallOf(item, done, new(puzzle.Count));

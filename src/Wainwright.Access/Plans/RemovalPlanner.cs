@@ -7,6 +7,8 @@ namespace Wainwright.Access;
 /// <remarks>Not for use by several threads at once.</remarks>
 public sealed partial class RemovalPlanner
 {
+    private const double TenthsOfASecond = 600;
+
     private readonly AccessOptions options;
     private readonly Scene scene;
     private readonly Planner planner;
@@ -87,14 +89,16 @@ public sealed partial class RemovalPlanner
     {
         var (loose, its) = favourable.Value;
         if (Search(loose, its, wanted, kind) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
-        var low = easy.LowerBound / 600.0;
+        var low = easy.LowerBound / TenthsOfASecond;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
         var stays = easy.Order.Select(i => loose.Items[i]).OfType<TakeOut>().SelectMany(t => t.Load).Select(p => p.Id).ToHashSet();
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
     }
 
     private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, AccessKind kind) =>
-        with.Plan(TargetsOf(where, wanted, kind), Stay(where), options.Budget, options.Stop);
+        with.Plan(TargetsOf(where, wanted, kind), Stay(where), options.Budget, options.Stop, options.Progress is { } hear
+            ? s => hear(new(s.Best / TenthsOfASecond, s.LowerBound / TenthsOfASecond, s.Questions, s.Cuts, Bracketing: where != scene))
+            : null);
 
     private ItemSet Stay(Scene where)
     {
