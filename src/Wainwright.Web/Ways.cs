@@ -25,11 +25,11 @@ public sealed class Ways
     private readonly Dictionary<string, WayAnswer> last = [];
 
     /// <summary>Asks the planner away from the screen's thread. Ended early, it gives the best found so far.</summary>
-    public async Task<WayAnswer> Ask(StoredJob stored, WayQuestion question, CancellationToken stop)
+    public async Task<WayAnswer> Ask(StoredJob stored, WayQuestion question, CancellationToken stop, Action<SearchProgress>? hear = null)
     {
         if (last.TryGetValue(question.Key, out var known) && known.Sequence == stored.Sequence && known.Plan.Proof != Proof.BestFound) return known;
         var job = stored.Job;
-        var options = new AccessOptions { AlreadyOut = job.Stages is [.., var stage] ? stage.PartsOut : [], MustStay = question.MustStay, Stop = stop };
+        var options = new AccessOptions { AlreadyOut = job.Stages is [.., var stage] ? stage.PartsOut : [], MustStay = question.MustStay, Stop = stop, Progress = hear };
         var plan = await Task.Run(() => question.Reach ? RemovalPlanner.Reach(job, question.Targets, options) : RemovalPlanner.Remove(job, question.Targets, options), CancellationToken.None);
         var before = known?.Sequence == stored.Sequence ? known.Before : known is null ? null : known with { Before = null };
         return last[question.Key] = new(plan, stored.Sequence, before);
