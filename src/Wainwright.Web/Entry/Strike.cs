@@ -12,18 +12,34 @@ internal static class Strike
     public static IEnumerable<Edit> Part(Job job, PartId part) =>
         Without(job, [part], [.. job.Joints.Where(j => j.Part == part || j.To == part).Select(j => j.Id)]);
 
+    /// <summary>Edits that take a line out: findings that named it stay, without it.</summary>
+    public static IEnumerable<Edit> Line(Job job, LineId line)
+    {
+        foreach (var f in job.Findings.Where(f => f.Lines.Contains(line)))
+            yield return Edit.Put(job, "findings", f.Id.Text, f with { Lines = [.. f.Lines.Where(l => l != line)] });
+        yield return Edit.TakeOut(job, "lines", line.Text);
+    }
+
+    private static Device Without(Device device, HashSet<PartId> gone) => device switch
+    {
+        ResidualCurrentDevice r when r.Protects.Any(gone.Contains) => r with { Protects = [.. r.Protects.Where(p => !gone.Contains(p))] },
+        Outlet { FedBy: { } fed } o when gone.Contains(fed) => o with { FedBy = null },
+        _ => device,
+    };
+
     private static IEnumerable<Edit> Without(Job job, HashSet<PartId> parts, HashSet<JointId> joints)
     {
         PartId? Kept(PartId? id) => id is { } p && parts.Contains(p) ? null : id;
         JointId? KeptJoint(JointId? id) => id is { } j && joints.Contains(j) ? null : id;
         LineEnd End(LineEnd end) => end with { Part = Kept(end.Part), Joint = KeptJoint(end.Joint) };
 
-        foreach (var p in job.Parts.Where(p => !parts.Contains(p.Id) && (p.StandsOn.Any(parts.Contains) || p.TakeOutFirst.Any(t => parts.Contains(t.Part)) || (p.CarriedOutWith is { } w && parts.Contains(w)))))
+        foreach (var p in job.Parts.Where(p => !parts.Contains(p.Id) && (p.StandsOn.Any(parts.Contains) || p.TakeOutFirst.Any(t => parts.Contains(t.Part)) || (p.CarriedOutWith is { } w && parts.Contains(w)) || p.Devices.Any(d => Without(d, parts) != d))))
             yield return Edit.Put(job, "parts", p.Id.Text, p with
             {
                 StandsOn = [.. p.StandsOn.Where(s => !parts.Contains(s))],
                 TakeOutFirst = [.. p.TakeOutFirst.Where(t => !parts.Contains(t.Part))],
                 CarriedOutWith = Kept(p.CarriedOutWith),
+                Devices = [.. p.Devices.Select(d => Without(d, parts))],
             });
         foreach (var l in job.Lines)
         {
