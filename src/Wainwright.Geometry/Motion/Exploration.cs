@@ -14,6 +14,7 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
     private readonly bool[] isSweep = [.. poses.Select((_, pose) => turns.Any(t => t.Sweep == pose))];
     private int run, order;
     private bool endsOutside = true;
+    private List<Reached>? visited;
     private ItemSet gone = new(0);
 
     /// <summary>A block that was reached, at which displacement, from where, and over a face across which axis.</summary>
@@ -29,6 +30,18 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
         Run(gone, starts);
         endsOutside = true;
         return [.. seen.Select(marks => Array.IndexOf(marks, run) >= 0)];
+    }
+
+    /// <summary>Every block that is reached when the search does not end outside, each as it was first come to; nothing of the turns between.</summary>
+    public IReadOnlyList<Reached> Region(ItemSet gone, IEnumerable<Cells> starts)
+    {
+        endsOutside = false;
+        visited = [];
+        Run(gone, starts);
+        endsOutside = true;
+        var all = visited;
+        visited = null;
+        return all;
     }
 
     /// <summary>Runs from the regions given; the last one reached when it is out, nothing when it is stuck.</summary>
@@ -51,6 +64,7 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
             if (next.IsOut) return next;
             if (!IsFirstVisit(next)) continue;
             if (endsOutside) Leave(next);
+            else if (!isSweep[next.Pose]) visited?.Add(next);
             Slide(next);
             Turn(next);
         }

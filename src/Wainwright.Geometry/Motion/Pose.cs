@@ -12,6 +12,7 @@ internal sealed class Pose
         Boxes = boxes;
         Forbidden = forbidden;
         var bounds = Box.Around(boxes);
+        MiddleMm = new((bounds.X0 + bounds.X1) / 2.0, (bounds.Y0 + bounds.Y1) / 2.0, (bounds.Z0 + bounds.Z1) / 2.0);
         var out_ = shell.Outside;
         var goal = awayMm is { } away
             ? new Cells(-2 * away, -2 * away, -2 * away, 2 * away, 2 * away, 2 * away)
@@ -30,6 +31,9 @@ internal sealed class Pose
     }
 
     public IReadOnlyList<Box> Boxes { get; }
+
+    /// <summary>Middle of the bounds with no displacement.</summary>
+    public Point MiddleMm { get; }
 
     public Forbidden[] Forbidden { get; }
 

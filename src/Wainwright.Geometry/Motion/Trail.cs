@@ -42,14 +42,16 @@ internal sealed partial record Trail(IReadOnlyList<Trail.Stop> Stops)
         return through;
     }
 
-    public IReadOnlyList<Waypoint> Waypoints()
+    public IReadOnlyList<Waypoint> Waypoints(IReadOnlyList<Pose> poses)
     {
         var points = new List<Waypoint>();
         IReadOnlyList<int> turned = [];
+        var pose = Stops[0].Pose;
         foreach (var stop in Stops)
         {
-            if (stop.By is { } turn) turned = [.. turned, turn.About];
-            var point = new Waypoint(stop.At.ToPoint(), turned);
+            if (stop.By is { } turn) (turned, pose) = ([.. turned, turn.About], stop.Pose);
+            // turned, whole millimetres may put the middle half a millimetre aside
+            var point = new Waypoint(poses[pose].MiddleMm - poses[Stops[0].Pose].MiddleMm + stop.At.ToPoint(), turned);
             if (points.Count >= 2 && IsBetween(points[^2], points[^1], point)) points[^1] = point;
             else if (points.Count == 0 || points[^1].ShiftMm != point.ShiftMm || !points[^1].TurnedAbout.SequenceEqual(turned)) points.Add(point);
         }

@@ -35,6 +35,13 @@ internal static class Turning
         return (new(poses, [.. turns.Select(t => new QuarterTurn(kept.IndexOf(t.Sweep), kept.IndexOf(t.From), kept.IndexOf(t.To), t.About))]), poses);
     }
 
+    /// <summary>The bounds lying as found and in each other way that quarter turns lead to, as a search of its own each.</summary>
+    public static IReadOnlyList<Pose> Bounds(Pose asFound, IReadOnlyList<Obstacle> obstacles, Shell shell, Fit fit)
+    {
+        var bounds = Box.Around(asFound.Boxes);
+        return [.. Size.Of(bounds).Turned().Select(s => Placed(s.Around(bounds), obstacles, shell, fit))];
+    }
+
     private static Pose Placed(Box box, IReadOnlyList<Obstacle> obstacles, Shell shell, Fit fit) =>
         new([box], Forbidden.WithoutHidden(obstacles.SelectMany(o => Forbidden.For([box], o, fit, asFound: false))), shell);
 

@@ -5,6 +5,7 @@ namespace Wainwright.Geometry;
 public sealed class Shell
 {
     private const int GarageWallMm = 10;
+    private const int GarageBeyondMm = 5000; // a wall behind the van goes on to either side; common practice, no source
 
     /// <param name="room">The space within the walls.</param>
     /// <param name="wallMm">How thick walls, floor and roof are taken; above 0.</param>
@@ -46,7 +47,15 @@ public sealed class Shell
 
     /// <summary>What stands where the clear ground ends.</summary>
     private IEnumerable<Box> Garage(Gap gap) =>
-        gap.LandingMm is { } clear ? [Beyond(gap.Wall, clear + Outside.X1 - Room.X1, GarageWallMm)] : [];
+        gap.LandingMm is { } clear ? [Wider(Beyond(gap.Wall, clear + Outside.X1 - Room.X1, GarageWallMm), gap.Wall.Axis())] : [];
+
+    private static Box Wider(Box wall, int square) =>
+        Enumerable.Range(0, 3).Where(axis => axis != square).Aggregate(wall, (box, axis) => axis switch
+        {
+            0 => box with { X0 = box.X0 - GarageBeyondMm, X1 = box.X1 + GarageBeyondMm },
+            1 => box with { Y0 = box.Y0 - GarageBeyondMm, Y1 = box.Y1 + GarageBeyondMm },
+            _ => box with { Z0 = box.Z0 - GarageBeyondMm, Z1 = box.Z1 + GarageBeyondMm },
+        });
 
     /// <summary>A slab over the whole wall, beginning so far from the room.</summary>
     private Box Beyond(Heading heading, int fromMm, int thickMm) => heading switch

@@ -22,8 +22,11 @@ internal static class Cover
                     var cell = new Box(xs[x], ys[y], zs[z], xs[x + 1], ys[y + 1], zs[z + 1]);
                     if (keeps(cell)) kept.Add(cell);
                 }
-        return Joined(Joined(Joined(kept, 2), 1), 0);
+        return Joined(kept);
     }
+
+    /// <summary>The same boxes with those made one that meet end to end with the same cross-section.</summary>
+    public static List<Box> Joined(IEnumerable<Box> boxes) => Joined(Joined(Joined([.. boxes], 2), 1), 0);
 
     private static Box Bounds(IReadOnlyList<Point> corners)
     {

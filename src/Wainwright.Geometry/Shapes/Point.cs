@@ -22,6 +22,13 @@ public readonly record struct Point(double XMm, double YMm, double ZMm)
 
     internal double this[int axis] => axis switch { 0 => XMm, 1 => YMm, _ => ZMm };
 
+    internal double LengthMm => Math.Sqrt(Dot(this));
+
+    internal Point Times(double by) => new(XMm * by, YMm * by, ZMm * by);
+
+    internal Point Cross(Point other) => new(
+        YMm * other.ZMm - ZMm * other.YMm, ZMm * other.XMm - XMm * other.ZMm, XMm * other.YMm - YMm * other.XMm);
+
     internal double Dot(Point other) => XMm * other.XMm + YMm * other.YMm + ZMm * other.ZMm;
 
     /// <inheritdoc/>

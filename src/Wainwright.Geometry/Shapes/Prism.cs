@@ -79,7 +79,7 @@ internal sealed class Prism
         return normal.Dot(inside) <= offset ? (normal, offset) : (new(-normal.XMm, -normal.YMm, -normal.ZMm), -offset);
     }
 
-    private static Point Placed(int axis, double u, double v, double w) => axis switch
+    internal static Point Placed(int axis, double u, double v, double w) => axis switch
     {
         0 => new(w, u, v),
         1 => new(u, w, v),

@@ -1,0 +1,120 @@
+using Wainwright.Geometry;
+
+namespace Wainwright.Geometry.Tests.Tilting;
+
+public class TilterTests
+{
+    private static readonly TiltBudget Usual = new(20_000, 1);
+
+    // 1600 high in front of an opening 1500 high, in a van too low and too narrow to lay it down
+    private static readonly Shell Tall = new(new(0, 0, 0, 2400, 1200, 1660), 40, [new("side door", Heading.PlusY, new(800, 0, 0, 1600, 0, 1500))], []);
+    private static readonly Box Tank = new(300, 300, 0, 800, 700, 1600);
+
+    // a flat tray in a stand whose upper edge is turned inwards all round
+    private static readonly Shell Low = new(new(0, 0, 0, 2900, 1680, 1390), 40, [new("rear doors", Heading.PlusX, new(0, 140, 0, 0, 1540, 1290))], []);
+    private static readonly Box Tray = new(2467, 1205, 13, 2845, 1625, 23);
+    private static readonly Box[] Stand =
+    [
+        new(2465, 1195, 12, 2865, 1197, 285), new(2863, 1197, 12, 2865, 1645, 260), new(2465, 1635, 12, 2478, 1645, 285), new(2790, 1643, 12, 2863, 1645, 285),
+        new(2465, 1195, 285, 2485, 1630, 287), new(2465, 1630, 285, 2478, 1645, 287), new(2845, 1195, 285, 2865, 1550, 287), new(2845, 1590, 285, 2865, 1645, 287),
+        new(2485, 1195, 285, 2520, 1250, 287), new(2485, 1590, 285, 2520, 1630, 287), new(2805, 1195, 285, 2845, 1250, 287), new(2805, 1590, 285, 2845, 1645, 287),
+        new(2422, 1190, 12, 2440, 1660, 290), new(20, 10, 0, 2870, 1670, 12),
+    ];
+
+    [Fact]
+    public void A_tank_taller_than_the_door_comes_out_tilted_though_no_slide_or_quarter_turn_takes_it_out()
+    {
+        Assert.IsType<Stuck>(new Mover([Tank], [], Tall, Fit.Exact, Moves.SlidesAndQuarterTurns).Ask(new(0)));
+
+        var way = Assert.IsType<TiltedWay>(Ask(Tall, Tank, [], Fit.Exact));
+
+        Assert.Equal("side door", way.Gap?.Name);
+        AssertClear(way, Tank, Tall, []);
+    }
+
+    [Fact]
+    public void Lower_by_the_height_it_swings_through_no_tilt_is_found_and_the_tries_are_told()
+    {
+        // upright it is 1600, on its way down at least 1649: the square root of 1600² + 400²
+        var shell = new Shell(new(0, 0, 0, 2400, 1200, 1640), 40, Tall.Gaps, []);
+
+        Assert.Equal(3000, Assert.IsType<NoneFound>(Ask(shell, Tank, [], Fit.Exact, new(3000, 1))).Tries);
+    }
+
+    [Fact]
+    public void A_tray_tilts_out_from_under_edges_that_hold_it_flat()
+    {
+        var obstacles = Stand.Select((box, i) => new Obstacle(i, [box])).ToList();
+        Assert.IsType<Stuck>(new Mover([Tray], obstacles, Low, Fit.Exact, Moves.SlidesAndQuarterTurns).Ask(new(Stand.Length)));
+
+        var way = Assert.IsType<TiltedWay>(Ask(Low, Tray, Stand, Fit.Exact));
+
+        Assert.True(way.Through.IsEmpty);
+        AssertClear(way, Tray, Low, Stand);
+    }
+
+    [Fact]
+    public void Room_asked_for_is_kept_all_along_where_it_lies_tilted()
+    {
+        var way = Assert.IsType<TiltedWay>(Ask(Tall, Tank, [], new Fit(4, 0)));
+
+        Assert.True(way.ClearMm >= 4);
+        var grown = Tank.Grown(4);
+        var tilted = way.Path.SkipWhile(p => p.Attitude.AngleDeg < 0.1).TakeWhile(p => p.Attitude.AngleDeg < 89.9).ToList();
+        Assert.True(tilted.Count > 1);
+        // every corner of a box grown by 4 lies within 4 · √3 of the tank: where 4 are kept square to a face it is clear of it
+        Assert.Null(DenseReplay.Collision(tilted, [Separating.Of(Tank.Grown(2))], Middle(Tank), [.. Tall.Blocks.Select(Separating.Of)]));
+        Assert.True(grown.Holds(Tank));
+    }
+
+    [Fact]
+    public void The_same_seed_gives_the_same_way_and_another_seed_another()
+    {
+        TiltedWay With(int seed) => Assert.IsType<TiltedWay>(Ask(Tall, Tank, [], Fit.Exact, new(20_000, seed)));
+
+        Assert.Equal(With(3).Path, With(3).Path);
+        Assert.NotEqual(With(3).Path, With(4).Path);
+    }
+
+    [Fact]
+    public void A_way_names_what_of_the_gone_it_passes_through_and_holds_with_those_alone_gone()
+    {
+        Box[] others = [new(900, 800, 0, 1500, 1150, 900), new(1900, 100, 0, 2300, 400, 400)];
+
+        var answer = Ask(Tall, Tank, others, Fit.Exact, Usual, ItemSet.All(2));
+
+        var way = Assert.IsType<TiltedWay>(answer);
+        Assert.Contains(0, way.Through);
+        AssertClear(way, Tank, Tall, [.. others.Where((_, i) => !way.Through.Has(i))]);
+    }
+
+    [Fact]
+    public void What_stands_in_something_by_its_measures_is_not_tried_at_all() =>
+        Assert.Equal(0, Assert.IsType<NoneFound>(Ask(Tall, Tank, [new(700, 600, 0, 900, 800, 900)], Fit.Exact)).Tries);
+
+    [Fact]
+    public void A_search_that_is_stopped_says_how_far_it_came()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var tilter = new Tilter([Tank], [Convex.Of(Tank)], [], [], Tall, Fit.Exact);
+
+        Assert.Equal(0, Assert.IsType<NoneFound>(tilter.Ask(new(0), Usual, stop.Token)).Tries);
+    }
+
+    private static TiltAnswer Ask(Shell shell, Box load, Box[] others, Fit fit, TiltBudget? budget = null, ItemSet? gone = null)
+    {
+        var obstacles = others.Select((box, i) => new Obstacle(i, [box])).ToList();
+        var tilter = new Tilter([load], [Convex.Of(load)], obstacles, [.. others.Select((box, i) => (i, Convex.Of(box)))], shell, fit);
+        return tilter.Ask(gone ?? new(others.Length), budget ?? Usual, TestContext.Current.CancellationToken);
+    }
+
+    private static void AssertClear(TiltedWay way, Box load, Shell shell, Box[] standing)
+    {
+        Assert.Equal(Posture.AsFound, way.Path[0]);
+        Assert.Null(DenseReplay.Collision(way.Path, [Separating.Of(load)], Middle(load), [.. shell.Blocks.Concat(standing).Select(Separating.Of)]));
+        Assert.True(DenseReplay.EndsOutside(way.Path, [Separating.Of(load)], Middle(load), shell.Outside));
+    }
+
+    private static (double X, double Y, double Z) Middle(Box box) => ((box.X0 + box.X1) / 2.0, (box.Y0 + box.Y1) / 2.0, (box.Z0 + box.Z1) / 2.0);
+}
