@@ -43,7 +43,7 @@ public class ConvexTests
     public void The_distance_is_never_greater_than_that_of_any_two_of_their_points()
     {
         var random = new Random(713);
-        for (var n = 0; n < 200; n++)
+        for (var n = 0; n < 100; n++)
         {
             var (a, b) = (RandomShape(random), RandomShape(random));
             var distance = a.DistanceMm(b);
