@@ -4,7 +4,7 @@ namespace Wainwright.Access;
 
 /// <summary>Lays a plan out for several people, as short by the clock as can be.</summary>
 /// <remarks>
-/// A step waits for one complete way, not for all that stands round it. What waits for what is told to the solver only where
+/// A step waits for one complete way, not for all that stands round it; a load goes the way the plan shows. What waits for what is told to the solver only where
 /// a schedule goes against it: each such sentence is proved, so what the solver cannot beat no schedule can.
 /// </remarks>
 public static class Crew

@@ -10,7 +10,8 @@ namespace Wainwright.Access;
 /// <param name="People">How many at once; none for what takes no time.</param>
 /// <param name="Tool">The tool in hand; absent for bare hands.</param>
 /// <param name="Zones">Stretches of the load space it takes up, from the front; none outside.</param>
-internal sealed record CrewWork(RemovalStep Step, int Item, long Tenths, int People, string? Tool, IReadOnlyList<int> Zones)
+/// <param name="Past">Items that must be done for a load to go the way the plan shows.</param>
+internal sealed record CrewWork(RemovalStep Step, int Item, long Tenths, int People, string? Tool, IReadOnlyList<int> Zones, ItemSet Past)
 {
     /// <summary>The opening a load is carried through; one load at a time.</summary>
     public string? Door => Step.Kind is StepKind.TakeOut or StepKind.TakePiece ? Step.Through : null;
@@ -32,6 +33,7 @@ internal sealed class CrewWorks
         planner = new(scene.Puzzle);
         follows = ItemSet.Of(scene.Items.Count, Enumerable.Range(0, scene.Items.Count).Where(i => scene.Items[i] is IsOut or Spoiled));
         var (free, zones) = (Enumerable.Range(0, scene.Items.Count).ToList(), new Zones(job, crew.StandingMm));
+        var gone = follows.Copy();
         All = [.. plan.Steps.Select(step =>
         {
             var at = free.FindIndex(i => Is(step, scene.Items[i]));
@@ -39,7 +41,10 @@ internal sealed class CrewWorks
             var item = free[at];
             free.RemoveAt(at);
             var tenths = (long)Math.Round(step.OutMinutes * 600 / step.People);
-            return new CrewWork(step, item, tenths, tenths == 0 ? 0 : step.People, ToolOf(scene.Items[item]), zones.Of(scene, scene.Items[item], step));
+            // as far as the steps before it in the plan have cleared the way
+            var past = step.Path.Count > 0 ? scene.Room.WayOf(item, planner.Doable(gone))?.Through : null;
+            gone.Add(item);
+            return new CrewWork(step, item, tenths, tenths == 0 ? 0 : step.People, ToolOf(scene.Items[item]), zones.Of(scene, scene.Items[item], step), past ?? new(scene.Items.Count));
         })];
     }
 
@@ -73,7 +78,10 @@ internal sealed class CrewWorks
         var all = follows.Copy();
         foreach (var other in done) all.Add(All[other].Item);
         var doable = planner.Doable(all);
-        return planner.WallOf(All[work].Item, doable) is { } wall ? [.. Doers(wall, doable).Order()] : null;
+        if (planner.WallOf(All[work].Item, doable) is { } wall) return [.. Doers(wall, doable)];
+        foreach (var item in All[work].Past)
+            if (!doable.Has(item)) return [.. Doers(ItemSet.Of(scene.Items.Count, item), doable)];
+        return null;
     }
 
     /// <summary>The works that could break a wall: what counts as done by itself stands for what it waits for.</summary>
