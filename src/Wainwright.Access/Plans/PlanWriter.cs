@@ -13,16 +13,19 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         IReadOnlyList<string> contradictions = outcome is Unreachable stuck ? [.. doubt.Overlaps(stuck.Walls.Keys)] : [];
         var order = solved is null ? [] : new StepOrder(scene, planner, solved.Order).Of(targets);
         var steps = Steps(order);
+        var (outMinutes, backMinutes, damageMinutes) = (steps.Sum(s => s.OutMinutes), steps.Sum(s => s.BackMinutes), steps.Sum(s => s.DamageMinutes));
+        // the search counts whole tenths of a second: their rounding must not set the bound beside the sum of the steps
+        var total = outMinutes + backMinutes + damageMinutes;
         return new()
         {
             Targets = asked,
             Kind = kind,
             ReachOnly = kind is not AccessKind.Remove,
             Proof = solved is null ? (contradictions.Count > 0 ? Proof.CannotTell : Proof.ProvedUnreachable) : solved.IsProved ? Proof.ProvedCheapest : Proof.BestFound,
-            LowerBoundMinutes = (solved?.LowerBound ?? 0) / 600.0,
-            OutMinutes = steps.Sum(s => s.OutMinutes),
-            BackMinutes = steps.Sum(s => s.BackMinutes),
-            DamageMinutes = steps.Sum(s => s.DamageMinutes),
+            LowerBoundMinutes = solved is null ? 0 : solved.IsProved ? total : Math.Min(solved.LowerBound / 600.0, total),
+            OutMinutes = outMinutes,
+            BackMinutes = backMinutes,
+            DamageMinutes = damageMinutes,
             Steps = steps,
             BlockedBy = [.. asked.Where(scene.IsStanding).SelectMany(Blockings)],
             HeldForGood = outcome is Unreachable none ? [.. none.Walls.Where(w => scene.Items[w.Key] is not (IsOut or Spoiled)).Select(w => Held(w.Key, w.Value))] : [],
