@@ -29,6 +29,9 @@ public sealed record AccessOptions
     /// <summary>Whether a second search, with round and slanting shapes as small as they can be, brackets the answer.</summary>
     public bool Bracket { get; init; } = true;
 
+    /// <summary>When parts are tried tilted, and how long.</summary>
+    public Tilting Tilting { get; init; } = Tilting.Usual;
+
     /// <summary>How much each search may spend.</summary>
     public SearchBudget Budget { get; init; } = SearchBudget.Usual;
 

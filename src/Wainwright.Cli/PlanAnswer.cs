@@ -56,9 +56,10 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             with = s.With.Select(p => p.Text),
             licence = s.Licence,
             cautions = s.Cautions,
+            tilted = s.Path.Any(p => p.Turned is not null),
         }),
         blockedBy = plan.BlockedBy.Select(b => new { target = b.Target.Text, part = b.Part?.Text, direction = b.Direction, millimetres = b.ShortMm, freeMillimetres = b.FreeMm, dodge = b.Dodge }),
-        heldForGood = plan.HeldForGood.Select(h => new { what = h.What, part = h.Part?.Text, by = h.By, byParts = h.ByParts.Select(p => p.Text), nearestOpening = h.NearestOpening, millimetres = h.ShortMm }),
+        heldForGood = plan.HeldForGood.Select(h => new { what = h.What, part = h.Part?.Text, by = h.By, byParts = h.ByParts.Select(p => p.Text), nearestOpening = h.NearestOpening, millimetres = h.ShortMm, landing = h.Landing?.Words, tilting = h.Tilt?.Words }),
         assumes = plan.Assumes,
         toMeasure = plan.ToMeasure,
         cautions = plan.Cautions,
@@ -100,8 +101,15 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         foreach (var held in plan.HeldForGood.Take(MostHeld))
         {
             var by = held.By.Count > 0 ? string.Join(", ", held.By) : "the van itself, or it was to stay";
-            var door = held is { NearestOpening: { } opening, ShortMm: { } mm } ? string.Create(CultureInfo.InvariantCulture, $"; {mm} mm too large for {opening}") : "";
+            var door = held switch
+            {
+                { Landing: { } landing } => $"; {landing.Words}",
+                { NearestOpening: { } opening, ShortMm: > 0 and var mm } => string.Create(CultureInfo.InvariantCulture, $"; {mm} mm too large for {opening}"),
+                { NearestOpening: { } opening } => $"; it would pass {opening} but does not get there",
+                _ => "",
+            };
             at.Out.WriteLine(Shown.Plain($"  {held.What}: held by {by}{door}"));
+            if (held.Tilt is { } tilt) at.Out.WriteLine(Shown.Plain($"    {tilt.Words}"));
         }
         if (plan.HeldForGood.Count > MostHeld) at.Out.WriteLine($"  … and {plan.HeldForGood.Count - MostHeld} more; --json has all");
     }

@@ -33,6 +33,14 @@ public class CasesTests
         { "screws-reached-only-from-inside", "B", 3, "A B" },
         { "sheared-screw-to-drill", "A", 3, "A" },
         { "overlap-in-the-measures", "A", 3, Doubtful },
+        { "door-too-small-by-32-mm", "A", 0, Stuck },
+        { "boiler-thicker-than-every-door", "A", 0, Stuck },
+        { "tank-tilts-out-of-the-side-door", "A", 0, "A B" },
+        { "landing-blocked-by-a-wall", "A", 0, Stuck },
+        { "landing-blocked-by-a-wall", "B", 0, "B" },
+        { "rack-before-the-rear-door", "A", 3, "A R" },
+        { "locker-leaves-only-in-panels", "A", 3, "A B" },
+        { "loose-goods-and-mattress-never-block", "A", 3, "A M" },
     };
 
     [Theory]

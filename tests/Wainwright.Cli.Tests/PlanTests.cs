@@ -60,10 +60,10 @@ public sealed class PlanTests
         var plan = Plan("two-that-wait-for-each-other", "--remove", "T", "--json").Json;
         Assert.Equal(["target", "targets", "reachOnly", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
             "heldForGood", "assumes", "toMeasure", "cautions", "audit"], Names(plan));
-        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions"],
+        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted"],
             Names(plan.GetProperty("steps")[0]));
         Assert.Equal(["target", "part", "direction", "millimetres", "freeMillimetres", "dodge"], Names(plan.GetProperty("blockedBy")[0]));
-        Assert.Equal(["what", "part", "by", "byParts", "nearestOpening", "millimetres"], Names(Plan("stuck-by-one-millimetre", "--remove", "A", "--json").Json.GetProperty("heldForGood")[0]));
+        Assert.Equal(["what", "part", "by", "byParts", "nearestOpening", "millimetres", "landing", "tilting"], Names(Plan("stuck-by-one-millimetre", "--remove", "A", "--json").Json.GetProperty("heldForGood")[0]));
     }
 
     [Fact]

@@ -25,6 +25,19 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
         foreach (var point in path)
         {
             var to = Vec.Of(point.ShiftMm);
+            if (point.Turned is { } tipped)
+            {
+                foreach (var (lies, place) in Tipped.Steps(attitude, at, Attitude.Of(tipped), to))
+                {
+                    var there = Placed(load, lies, middle, place);
+                    if (Crossed(there, Vec.Zero) is { Count: > 0 } gaps) lastCrossed = gaps;
+                    if (Hit(there, Vec.Zero, load, isTurned: false) is not { } met) continue;
+                    yield return met + " while it is tilted";
+                    break;
+                }
+                (attitude, at) = (Attitude.Of(tipped), to);
+                continue;
+            }
             var here = Placed(load, attitude, middle, at);
             if (Crossed(here, to - at) is { Count: > 0 } doors) lastCrossed = doors;
             if (Hit(here, to - at, load, turned > 0) is { } hit) yield return hit;

@@ -34,6 +34,14 @@ internal readonly record struct Attitude(Vec X, Vec Y, Vec Z)
 {
     public static Attitude AsFound { get; } = new(new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
 
+    /// <summary>From a unit quaternion: an axis and the half angle about it.</summary>
+    public static Attitude Of(Turned turned)
+    {
+        var axis = new Vec(turned.X, turned.Y, turned.Z);
+        if (axis.LengthSquared < 1e-18) return AsFound;
+        return AsFound.TurnedAbout(axis.Unit(), 2 * Math.Atan2(Math.Sqrt(axis.LengthSquared), turned.W) * 180 / Math.PI);
+    }
+
     public Vec Of(Vec v) => v.X * X + v.Y * Y + v.Z * Z;
 
     /// <summary>This, then a further turn about a vehicle axis.</summary>

@@ -8,7 +8,7 @@ internal sealed class Doubt(Scene scene)
     /// <summary>Holds for every plan.</summary>
     public static IReadOnlyList<string> Assumptions { get; } =
     [
-        "Parts leave by straight slides and quarter turns; tilting through a door at another angle is not tried.",
+        "Parts leave by straight slides and quarter turns; one that none of those takes out is tried tilted, and only the tilted ways found are reckoned with.",
         "What is moved leaves the van: nothing is moved aside and left inside.",
         "Hand and tool are brought in straight; the arm and the body behind them are not modelled.",
         "The ground outside an opening is clear unless its landing is given.",

@@ -28,7 +28,7 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             DamageMinutes = damageMinutes,
             Steps = steps,
             BlockedBy = [.. asked.Where(scene.IsStanding).SelectMany(Blockings)],
-            HeldForGood = outcome is Unreachable none ? [.. none.Walls.Where(w => scene.Items[w.Key] is not (IsOut or Spoiled)).Select(w => Held(w.Key, w.Value))] : [],
+            HeldForGood = outcome is Unreachable none ? [.. WhatHolds(none)] : [],
             Assumes = Doubt.Assumptions,
             ToMeasure = [.. doubt.ToMeasure(steps, outcome).Distinct()],
             Cautions = [.. Doubt.Cautions, .. steps.SelectMany(s => s.Cautions).Distinct()],
@@ -90,7 +90,7 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             OnTrial = item is Undo undone && scene.Room.IsOnTrial(undone.Joint),
             With = [.. (item as TakeOut)?.With.Select(p => p.Id) ?? []],
             Licence = Wording.Licence(scene, item),
-            Cautions = [.. Wording.Cautions(scene, item), .. Tight(index, done)],
+            Cautions = [.. Wording.Cautions(scene, item), .. Tilted(way), .. Tight(index, done)],
         };
     }
 
@@ -98,6 +98,12 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
     {
         if (scene.Items[item] is TakeOut or TakePiece && scene.Room.IsTight(item, done))
             yield return $"{Wording.Subject(scene, scene.Items[item])} goes with less than {scene.Options.TightBelowMm} mm to spare: measure and try before relying on it.";
+    }
+
+    private static IEnumerable<string> Tilted(WayOut? way)
+    {
+        if (way?.Path.Any(p => p.Attitude is not null) == true)
+            yield return "Goes tilted: the way was found by trying motions in the model. Walk it through slowly with one person at each end, and mind liquids and loose parts in it.";
     }
 
     /// <summary>Expected damage is shown at the first step that does it.</summary>
@@ -115,6 +121,18 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
         scene.Room.Hindrances(scene.PartOf(target)!).Select(h => new Blocking(
             target, PartBody.DirectionOf(h.Heading), scene.PartBehind(h.Item)?.Id, h.FreeMm, h.ShortMm, PartBody.DirectionOf(h.Dodge)));
 
+    /// <summary>What holds what, from the targets on. A load that the van alone keeps in waits for nothing else, whatever else may stand round it.</summary>
+    private IEnumerable<HeldFor> WhatHolds(Unreachable none)
+    {
+        var waiting = targets.Where(none.Walls.ContainsKey).ToList();
+        for (var i = 0; i < waiting.Count; i++)
+        {
+            var wall = scene.Room.IsKeptInByTheVan(waiting[i]) ? new(scene.Items.Count) : none.Walls[waiting[i]];
+            waiting.AddRange(wall.Where(w => none.Walls.ContainsKey(w) && !waiting.Contains(w)));
+            if (scene.Items[waiting[i]] is not (IsOut or Spoiled)) yield return Held(waiting[i], wall);
+        }
+    }
+
     private HeldFor Held(int item, ItemSet wall)
     {
         var (opening, shortMm) = wall.IsEmpty ? scene.Room.NearestOpening(item) : (null, null);
@@ -122,8 +140,15 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             Wording.Subject(scene, scene.Items[item]), Wording.PartOf(scene, scene.Items[item])?.Id,
             [.. wall.Select(i => Wording.Subject(scene, scene.Items[i]))],
             [.. wall.Select(i => Wording.PartOf(scene, scene.Items[i])?.Id).OfType<PartId>().Distinct()],
-            opening, shortMm);
+            opening, shortMm)
+        {
+            Tilt = wall.IsEmpty ? scene.Room.TiltTriedFor(item) : null,
+            Landing = wall.IsEmpty ? scene.Room.LandingShortFor(item) : null,
+        };
     }
 
-    private static PathPoint PointOf(Waypoint w) => new(PartBody.PlaceOf(w.ShiftMm), [.. w.TurnedAbout.Select(a => (Axis)a)]);
+    private static PathPoint PointOf(Waypoint w) => new(PartBody.PlaceOf(w.ShiftMm), [.. w.TurnedAbout.Select(a => (Axis)a)])
+    {
+        Turned = w.Attitude is { } a ? new(a.X, a.Y, a.Z, a.W) : null,
+    };
 }

@@ -106,4 +106,11 @@ public sealed record Blocking(PartId Target, Direction Direction, PartId? Part, 
 /// <param name="ByParts">Parts that hold it.</param>
 /// <param name="NearestOpening">Where the van itself holds it: the opening it comes nearest to passing.</param>
 /// <param name="ShortMm">How much it is too large for that opening in its best attitude; 0 when it would pass the opening and only cannot get there.</param>
-public sealed record HeldFor(string What, PartId? Part, IReadOnlyList<string> By, IReadOnlyList<PartId> ByParts, string? NearestOpening, int? ShortMm);
+public sealed record HeldFor(string What, PartId? Part, IReadOnlyList<string> By, IReadOnlyList<PartId> ByParts, string? NearestOpening, int? ShortMm)
+{
+    /// <summary>What is known of tilting it out with everything else gone; absent where that was no question.</summary>
+    public TiltTried? Tilt { get; init; }
+
+    /// <summary>Where only the clear ground outside is too little: how much more it wants; else absent.</summary>
+    public LandingShort? Landing { get; init; }
+}

@@ -11,8 +11,10 @@ public sealed partial class RemovalPlanner
 
     private readonly AccessOptions options;
     private readonly Scene scene;
-    private readonly Planner planner;
-    private readonly Lazy<(Scene Scene, Planner Planner)> favourable;
+    private const int MostSparing = 4;
+
+    private Planner planner;
+    private Lazy<(Scene Scene, Planner Planner)> favourable;
 
     /// <param name="job">The job; what its parts say is usually taken out first is not read.</param>
     /// <param name="options">What the planner is told beside; absent for the usual.</param>
@@ -21,11 +23,13 @@ public sealed partial class RemovalPlanner
         this.options = options ?? new();
         scene = new(job, this.options, optimistic: false);
         planner = new(scene.Puzzle);
-        favourable = new(() =>
-        {
-            var loose = new Scene(job, this.options, optimistic: true);
-            return (loose, new(loose.Puzzle));
-        });
+        favourable = new(Favourable);
+    }
+
+    private (Scene Scene, Planner Planner) Favourable()
+    {
+        var loose = new Scene(scene.Job, options, optimistic: true, like: scene);
+        return (loose, new(loose.Puzzle));
     }
 
     /// <summary>How to take parts out, for one question.</summary>
@@ -59,7 +63,8 @@ public sealed partial class RemovalPlanner
     public IReadOnlyList<string> ProofFaults(IReadOnlyList<PartId> parts)
     {
         if (Search(scene, planner, Wanted(parts), AccessKind.Remove) is not Solved plan) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
-        var afresh = new Scene(scene.Job, options, optimistic: false);
+        // ways that were looked for to spare a part are taken over; that they are clear is the audit's to show
+        var afresh = new Scene(scene.Job, options, optimistic: false, like: options.Tilting.ToSpare ? scene : null);
         return CertificateCheck.Faults(Remembered.Of(afresh.Puzzle), ItemSet.All(afresh.Items.Count).Without(Stay(afresh)), plan);
     }
 
@@ -81,8 +86,19 @@ public sealed partial class RemovalPlanner
     {
         var wanted = Wanted(parts);
         var outcome = Search(scene, planner, wanted, kind);
+        for (var round = 0; round < MostSparing && outcome is Solved found && Spares(found, TargetsOf(scene, wanted, kind)); round++)
+            outcome = Search(scene, planner, wanted, kind);
         var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, kind), ItemSet.All(scene.Items.Count).Without(Stay(scene)), kind).Write(outcome);
         return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, kind) } : plan;
+    }
+
+    /// <summary>Whether a way was found that tilts a load past a part that is taken out for it; then walls that were learned no longer hold.</summary>
+    private bool Spares(Solved plan, IReadOnlyList<int> targets)
+    {
+        if (options.Tilting is not { Tries: > 0, ToSpare: true } || !TiltToSpare.Adds(scene, plan.Order, targets)) return false;
+        planner = new(scene.Puzzle);
+        favourable = new(Favourable);
+        return true;
     }
 
     private Bracket? BracketOf(RemovalPlan plan, IReadOnlyList<PartId> wanted, AccessKind kind)

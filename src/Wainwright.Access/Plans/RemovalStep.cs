@@ -107,4 +107,18 @@ public sealed record Because(OrderReason? Reason, PartId? ForPart, string Words,
 /// <summary>A point of a way out.</summary>
 /// <param name="ShiftMm">How far the middle of the load's bounds is from where it was found.</param>
 /// <param name="QuarterTurnsAbout">Quarter turns so far about the vehicle axes through that middle, in order.</param>
-public sealed record PathPoint(Place ShiftMm, IReadOnlyList<Axis> QuarterTurnsAbout);
+public sealed record PathPoint(Place ShiftMm, IReadOnlyList<Axis> QuarterTurnsAbout)
+{
+    /// <summary>
+    /// Only on a tilted way: how it is turned in all about that middle, from how it was found; no quarter turns are listed
+    /// then. From one point to the next the middle goes straight while the load turns evenly by the shorter way.
+    /// </summary>
+    public Turned? Turned { get; init; }
+}
+
+/// <summary>A turn in vehicle axes (x to the rear, y to the right, z up) as a unit quaternion; it and its negative are the same turn.</summary>
+/// <param name="X">Axis along x times the sine of half the angle.</param>
+/// <param name="Y">Axis along y times the sine of half the angle.</param>
+/// <param name="Z">Axis along z times the sine of half the angle.</param>
+/// <param name="W">Cosine of half the angle.</param>
+public sealed record Turned(double X, double Y, double Z, double W);

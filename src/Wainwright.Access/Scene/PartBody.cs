@@ -32,6 +32,28 @@ public static class PartBody
         }
     }
 
+    /// <summary>One solid as it is: turned sides slant and round ones are round.</summary>
+    /// <param name="solid">A solid in vehicle axes [mm].</param>
+    /// <exception cref="NotSupportedException">The solid is of a kind that has no shape here.</exception>
+    public static Geometry.Convex Exact(Solid solid)
+    {
+        var turn = new Turn(solid.YawDeg, solid.TiltDeg);
+        switch (solid)
+        {
+            case BoxSolid box:
+                return Geometry.Convex.Box(PointOf(box.At), PointOf(box.At + box.Size), turn);
+            case CylinderSolid round:
+                var along = (int)round.Along;
+                var from = Coordinate(round.At, along);
+                return Geometry.Convex.Cylinder(along, Across(round.At, along), round.DiameterMm / 2, from, from + round.LengthMm, turn);
+            case PrismSolid prism:
+                var start = Coordinate(prism.Outline[0], (int)prism.Along);
+                return Geometry.Convex.Drawn((int)prism.Along, prism.Plane(), start, start + prism.LengthMm, turn);
+            default:
+                throw new NotSupportedException($"Solids of the kind {solid.GetType().Name} have no shape here.");
+        }
+    }
+
     internal static Point PointOf(Place place) => new(place.XMm, place.YMm, place.ZMm);
 
     internal static Place PlaceOf(Point point) => new(point.XMm, point.YMm, point.ZMm);

@@ -24,7 +24,11 @@ internal sealed partial class Scene
     private readonly ILookup<PartId?, Part> carried;
     private readonly HashSet<PartId> already;
 
-    public Scene(Job job, AccessOptions options, bool optimistic)
+    /// <param name="job">The job.</param>
+    /// <param name="options">What the planner is told beside.</param>
+    /// <param name="optimistic">Whether round and slanting shapes are taken as small as they can be.</param>
+    /// <param name="like">The same scene made before, whose tilted ways are known here too; absent to look for them.</param>
+    public Scene(Job job, AccessOptions options, bool optimistic, Scene? like = null)
     {
         (this.job, this.options) = (job, options);
         parts = job.Parts.GroupBy(p => p.Id).ToDictionary(g => g.Key, g => g.First());
@@ -39,7 +43,7 @@ internal sealed partial class Scene
         foreach (var item in items.Where(i => i.AnyOf.Count > 0)) item.Needs.UnionWith(item.AnyOf.SelectMany(NeededByAll).Where(n => items[n] != item));
         foreach (var part in Standing.Where(p => p.Solids.Count > 0)) handOn[part.Id] = Add(new HandOn(part) { Origin = "" });
         foreach (var part in Standing.Where(p => p.Solids.Count > 0)) eyeOn[part.Id] = Add(new EyeOn(part) { Origin = "" });
-        Room = new(this, optimistic);
+        Room = new(this, optimistic, like?.Room);
         Puzzle = new(
             [.. items.Select(i => i.Price.Tenths)],
             [.. items.Select(i => ItemSet.Of(items.Count, i.Needs))],

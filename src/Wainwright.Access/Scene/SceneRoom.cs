@@ -9,6 +9,7 @@ internal delegate Answer RoomQuestion(ItemSet gone, ItemSet stays);
 /// <summary>The room of a scene: whether a load passes, and whether hand and tool get to a fixing.</summary>
 internal sealed class SceneRoom
 {
+    private const int MostLandingMm = 8192; // longer than any load
     private const int PeelMm = 50; // a soft sheet is free when it comes this far off as a whole; common practice, no source
 
     private readonly Scene scene;
@@ -19,8 +20,12 @@ internal sealed class SceneRoom
     private readonly Dictionary<int, RoomQuestion[]> questions = [];
     private readonly HandReach reach;
     private readonly Sight sight;
+    private readonly Tilts tilts;
 
-    public SceneRoom(Scene scene, bool optimistic)
+    /// <param name="scene">The scene.</param>
+    /// <param name="optimistic">Whether round and slanting shapes are taken as small as they can be.</param>
+    /// <param name="like">The room of the same scene whose tilted ways are known here too; absent to look for them.</param>
+    public SceneRoom(Scene scene, bool optimistic, SceneRoom? like = null)
     {
         (this.scene, this.optimistic) = (scene, optimistic);
         shell = VanShell.ForParts(scene.Job.Vehicle);
@@ -31,6 +36,7 @@ internal sealed class SceneRoom
         var crowd = new Crowd(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
         reach = new(crowd.Shell, standing, scene.Items.Count);
         sight = new(crowd);
+        tilts = like?.tilts ?? new(scene, this);
     }
 
     /// <summary>Whether an item can be done when these are done; needs are not asked here.</summary>
@@ -57,7 +63,14 @@ internal sealed class SceneRoom
     }
 
     /// <summary>The way a load goes when these are out; nothing where its room is not modelled.</summary>
-    public WayOut? WayOf(int item, ItemSet done) => MoverOf(scene.Items[item])?.ShortWay(done) ?? FoldedOf(scene.Items[item])?.ShortWay(done);
+    public WayOut? WayOf(int item, ItemSet done) =>
+        MoverOf(scene.Items[item])?.ShortWay(done) ?? FoldedOf(scene.Items[item])?.ShortWay(done) ?? (TiltedFor(item, done) is { } tilted ? AsWay(tilted) : null);
+
+    /// <summary>The tilted ways known of this scene's loads.</summary>
+    public Tilts Tilts => tilts;
+
+    /// <summary>What is known of getting a load out at any angle with everything else gone; nothing where that was no question.</summary>
+    public TiltTried? TiltTriedFor(int item) => IsStiff(item) ? tilts.TriedFor(item) : null;
 
     /// <summary>The size of a load that does not go as it lies when these are out but folded, from the origin; then its way's shifts are places.</summary>
     public Box? FoldedFor(int item, ItemSet done) =>
@@ -68,6 +81,7 @@ internal sealed class SceneRoom
     {
         if (scene.Items[item] is TakeOut { Part.FoldsTo: not null } || MoverOf(scene.Items[item]) is null) return false;
         var roomy = fit with { ClearanceMm = Math.Max(fit.ClearanceMm, scene.Options.TightBelowMm) };
+        if (TiltedFor(item, done) is { } tilted && MoverOf(scene.Items[item])!.Ask(done, new(done.Size)) is Stuck) return tilted.ClearMm < roomy.ClearanceMm;
         return Moving(scene.Items[item], roomy)!.Ask(done, new(done.Size)) is Stuck;
     }
 
@@ -99,7 +113,7 @@ internal sealed class SceneRoom
         return questions[item] = [.. scene.Items[item] switch
         {
             TakeOut { Part.FoldsTo: not null, With.Count: 0 } load when MoverOf(load) is not null => [Soft(load)],
-            TakeOut or TakePiece => MoverOf(scene.Items[item]) is { } mover ? [mover.Ask] : [],
+            TakeOut or TakePiece => MoverOf(scene.Items[item]) is { } mover ? [Stiff(item, mover)] : [],
             Undo undo => reach.Of(undo.Joint, scene.HeldBy(undo.Joint), [.. scene.HeldBy(undo.Joint).SelectMany(p => scene.RestsOn(p).Append(p)).Distinct()]),
             Disconnect end => reach.Of(end.Line, end.End, end.IsFrom, end.End.Part is { } at ? scene.PartOf(at) : null),
             HandOn hand => [reach.Touching(hand.Part)],
@@ -131,6 +145,85 @@ internal sealed class SceneRoom
         };
     }
 
+    /// <summary>A stiff load goes by exact moves, or by a tilted way that was found.</summary>
+    private RoomQuestion Stiff(int item, Mover mover) => (gone, stays) =>
+    {
+        var exact = mover.Ask(gone, stays);
+        if (exact is not Stuck stuck)
+            // taken small, a round thing may seem to pass where the ball in it shows that it does not
+            return optimistic && tilts.TriedFor(item) is { IsImpossible: true } ? new Stuck(new(gone.Size)) : exact;
+        var wall = stuck.Wall.Copy();
+        foreach (var tilted in tilts.WaysOf(item))
+        {
+            var missing = tilted.Through.Without(gone);
+            if (missing.IsEmpty) return AsWay(tilted);
+            if (!wall.Meets(missing)) wall.Add(missing.FirstOrDefault(stays.Has, missing.First()));
+        }
+        return new Stuck(wall);
+    };
+
+    private bool IsStiff(int item) => scene.Items[item] switch
+    {
+        TakeOut { Part.FoldsTo: not null, With.Count: 0 } => false,
+        TakeOut or TakePiece => MoverOf(scene.Items[item]) is not null,
+        _ => false,
+    };
+
+    /// <summary>Whether a load does not go by exact moves with these gone; no where its room is not modelled.</summary>
+    public bool IsStuckWithAllGone(int item, ItemSet all) => scene.Items[item] is TakeOut { Part.FoldsTo: not null, With.Count: 0 }
+        ? QuestionsOf(item).Any(q => q(all, new(all.Size)) is Stuck)
+        : MoverOf(scene.Items[item])?.Ask(all, new(all.Size)) is Stuck;
+
+    /// <summary>Whether a load stays in, by slides and quarter turns and the tilted ways found, with everything else gone.</summary>
+    public bool IsKeptInByTheVan(int item) => IsStiff(item) && QuestionsOf(item).Any(q => q(ItemSet.All(scene.Items.Count), new(scene.Items.Count)) is Stuck);
+
+    private TiltedWay? TiltedFor(int item, ItemSet done) => IsStiff(item) ? tilts.WaysOf(item).FirstOrDefault(w => w.Through.IsWithin(done)) : null;
+
+    private static WayOut AsWay(TiltedWay tilted) => new([.. tilted.Path.Select(p => new Waypoint(p.ShiftMm, []) { Attitude = p.Attitude })], tilted.Through, tilted.Gap);
+
+    /// <summary>Where a load does not go with everything else gone but would with more clear ground outside: the opening, and how much more.</summary>
+    public LandingShort? LandingShortFor(int item)
+    {
+        if (!shell.Gaps.Any(g => g.LandingMm is not null) || scene.Items[item] is not (TakeOut or TakePiece)) return null;
+        var all = ItemSet.All(scene.Items.Count);
+        Gap? Leaves(int moreMm)
+        {
+            var (load, solids) = LoadOf(scene.Items[item]);
+            return MoverOf(load, solids, fit, VanShell.ForParts(scene.Job.Vehicle, moreMm))?.ShortWay(all)?.Gap;
+        }
+        var (less, enough) = (0, MostLandingMm);
+        if (Leaves(enough) is not { } gap || Leaves(less) is not null) return null;
+        while (enough - less > 1)
+        {
+            var half = (less + enough) / 2;
+            if (Leaves(half) is { } passed) (enough, gap) = (half, passed);
+            else less = half;
+        }
+        return new(gap.Name, enough);
+    }
+
+    /// <summary>A search for tilted ways of a load, among everything else as it is.</summary>
+    public Tilter TilterOf(int item, int clearanceMm)
+    {
+        var (load, solids) = LoadOf(scene.Items[item]);
+        var own = new HashSet<Solid>(solids, ReferenceEqualityComparer.Instance);
+        var beside = scene.Standing.Where(p => !load.Contains(p) || load.Count == 1).SelectMany(p => p.Solids.Where(s => !own.Contains(s)).Select(s => (scene.OutItem(p, s), PartBody.Exact(s))));
+        return new(Boxes(PartBody.Of(solids)), [.. solids.Select(PartBody.Exact)], Beside(load, solids), [.. beside], shell, fit with { ClearanceMm = clearanceMm });
+    }
+
+    /// <summary>The proof that no motion takes a load out, whatever else is gone; nothing when the largest ball in it proves nothing.</summary>
+    public TiltTried? BallOf(int item)
+    {
+        var (_, solids) = LoadOf(scene.Items[item]);
+        var most = VanShell.AtMost(scene.Job.Vehicle);
+        var loose = solids.Max(s => s.PlusMinusMm ?? 0) / 2;
+        if (Ball.LargestIn([.. solids.Select(PartBody.Exact)], PartBody.Of(solids).Inner)?.Smaller(loose) is not { } ball) return null;
+        // by its measures it stands in the structure: then measure, do not prove
+        if (ball.StandsIn(most.Blocks) || ball.Leaves([], most, new(scene.Items.Count)) is not Stuck) return null;
+        var nearest = most.Gaps.Select(g => (g.Name, ShortMm: ball.ShortFor(g))).OrderBy(g => g.ShortMm).FirstOrDefault();
+        return new(true, 0, 2 * ball.RadiusMm, nearest.Name, nearest.Name is null ? null : nearest.ShortMm);
+    }
+
     private readonly Dictionary<Item, Mover?> movers = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Item, Mover?> foldedMovers = new(ReferenceEqualityComparer.Instance);
 
@@ -148,23 +241,31 @@ internal sealed class SceneRoom
         return foldedMovers[item] = Mover.Folded(folded, within, Others([load.Part]), shell);
     }
 
-    private Mover? Moving(Item item, Fit with) => item switch
+    private Mover? Moving(Item item, Fit with) => item is TakeOut or TakePiece && LoadOf(item) is var (load, solids) ? MoverOf(load, solids, with) : null;
+
+    private static (IReadOnlyList<Part> Load, IReadOnlyList<Solid> Solids) LoadOf(Item item) => item switch
     {
-        TakeOut load => MoverOf([.. load.Load], [.. load.Load.Where(p => !p.Outside).SelectMany(p => p.Solids)], with),
-        TakePiece piece => MoverOf([piece.Part], piece.Solids, with),
-        _ => null,
+        TakeOut load => ([.. load.Load], [.. load.Load.Where(p => !p.Outside).SelectMany(p => p.Solids)]),
+        TakePiece piece => ([piece.Part], piece.Solids),
+        _ => throw new ArgumentException("Only what is carried out is a load.", nameof(item)),
     };
 
-    private Mover? MoverOf(IReadOnlyList<Part> load, IReadOnlyList<Solid> solids, Fit with)
+    private Mover? MoverOf(IReadOnlyList<Part> load, IReadOnlyList<Solid> solids, Fit with, Shell? within = null)
     {
         if (load[0].Outside) return null; // it leaves outwards
         var boxes = Boxes(PartBody.Of(solids));
         if (boxes.Count == 0) return null;
+        return new(boxes, Beside(load, solids), within ?? shell, load[0].LooseGoods ? with with { ClearanceMm = 0 } : with, Moves.SlidesAndQuarterTurns);
+    }
+
+    /// <summary>All but the load; for a piece of a part the other pieces too.</summary>
+    private List<Obstacle> Beside(IReadOnlyList<Part> load, IReadOnlyList<Solid> solids)
+    {
         var others = Others(load).ToList();
         if (load.Count == 1)
             foreach (var group in load[0].Solids.Except(solids).GroupBy(s => scene.OutItem(load[0], s)))
                 others.Add(new(group.Key, Boxes(PartBody.Of(group))));
-        return new(boxes, others, shell, load[0].LooseGoods ? with with { ClearanceMm = 0 } : with, Moves.SlidesAndQuarterTurns);
+        return others;
     }
 
     private IReadOnlyList<Obstacle> Others(IReadOnlyList<Part> load) => [.. standing.Where(s => !load.Contains(s.Part)).Select(s => s.Obstacle)];

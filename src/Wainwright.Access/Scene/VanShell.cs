@@ -10,25 +10,31 @@ internal static class VanShell
     private const int LeanSteps = 8;
 
     /// <summary>What parts leave by: openings a part can be carried through, as narrow as their tolerance allows.</summary>
-    public static Shell ForParts(Vehicle vehicle) => Of(vehicle, vehicle.Openings.Where(o => o.Passable));
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="moreLandingMm">Clear ground outside beyond what is given.</param>
+    public static Shell ForParts(Vehicle vehicle, int moreLandingMm = 0) =>
+        Of(vehicle, vehicle.Openings.Where(o => o.Passable).Select(o => o with { LandingMm = o.LandingMm + moreLandingMm }));
 
     /// <summary>What hands and tools come in by: every opening, the cab front among them.</summary>
     public static Shell ForHands(Vehicle vehicle) => Of(vehicle, vehicle.Openings);
 
-    private static Shell Of(Vehicle vehicle, IEnumerable<Opening> openings)
+    /// <summary>What parts leave by if every opening is as wide as its tolerance allows: for proofs that nothing passes.</summary>
+    public static Shell AtMost(Vehicle vehicle) => Of(vehicle, vehicle.Openings.Where(o => o.Passable), wide: true);
+
+    private static Shell Of(Vehicle vehicle, IEnumerable<Opening> openings, bool wide = false)
     {
         var space = vehicle.LoadSpace;
         var room = new Box(0, 0, 0, Whole(space.LengthMm.Value), Whole(space.WidthMm.Value), Whole(space.HeightMm.Value));
-        return new(room, WallMm, [.. openings.Select(GapOf)], [.. space.WheelArches.Select(a => ArchOf(a, room)), .. Leaning(space.Taper, room)]);
+        return new(room, WallMm, [.. openings.Select(o => GapOf(o, wide))], [.. space.WheelArches.Select(a => ArchOf(a, room)), .. Leaning(space.Taper, room)]);
     }
 
     private static int Whole(double mm) => (int)Math.Round(mm, MidpointRounding.AwayFromZero);
 
-    private static Gap GapOf(Opening opening)
+    private static Gap GapOf(Opening opening, bool wide)
     {
         // where only the size is doubtful, the opening is taken small about its middle
-        var (from, to) = Narrow(opening.FromMm, opening.WidthMm);
-        var (low, high) = Narrow(opening.SillMm, opening.HeightMm);
+        var (from, to) = wide ? Wide(opening.FromMm, opening.WidthMm) : Narrow(opening.FromMm, opening.WidthMm);
+        var (low, high) = wide ? Wide(opening.SillMm, opening.HeightMm) : Narrow(opening.SillMm, opening.HeightMm);
         var landing = opening.LandingMm is { } mm ? Whole(mm) : (int?)null;
         return opening.Face switch
         {
@@ -45,6 +51,12 @@ internal static class VanShell
     {
         var less = size.PlusMinus ?? 0;
         return ((int)Math.Ceiling(from.Value + less / 2), (int)Math.Floor(from.Value + size.Value - less / 2));
+    }
+
+    private static (int From, int To) Wide(Measured from, Measured size)
+    {
+        var (more, aside) = ((size.PlusMinus ?? 0) / 2, from.PlusMinus ?? 0);
+        return ((int)Math.Floor(from.Value - more - aside), (int)Math.Ceiling(from.Value + size.Value + more + aside));
     }
 
     private static Box ArchOf(WheelArch arch, Box room)

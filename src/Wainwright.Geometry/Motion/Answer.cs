@@ -5,7 +5,14 @@ namespace Wainwright.Geometry;
 /// <param name="TurnedAbout">
 /// Quarter turns made so far about the axes 0, 1, 2 through the middle of its bounds, in order; empty while it lies as found.
 /// </param>
-public sealed record Waypoint(Point ShiftMm, IReadOnlyList<int> TurnedAbout);
+public sealed record Waypoint(Point ShiftMm, IReadOnlyList<int> TurnedAbout)
+{
+    /// <summary>
+    /// On a tilted way how it is turned in all, from how it was found; then no quarter turns are listed, and from point to point
+    /// it turns evenly while its middle goes straight. Absent on an exact way.
+    /// </summary>
+    public Attitude? Attitude { get; init; }
+}
 
 /// <summary>The answer to: does it come out with these things gone?</summary>
 public abstract record Answer;

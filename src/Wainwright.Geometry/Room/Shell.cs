@@ -21,6 +21,12 @@ public sealed class Shell
         Blocks = [.. Enum.GetValues<Heading>().SelectMany(Wall), .. builtIn, .. gaps.SelectMany(Garage)];
     }
 
+    private Shell(Box room, Box outside, IReadOnlyList<Gap> gaps, IReadOnlyList<Box> blocks) => (Room, Outside, Gaps, Blocks) = (room, outside, gaps, blocks);
+
+    /// <summary>The same shell in a finer measure.</summary>
+    internal Shell Times(int by) => new(
+        Room.Times(by), Outside.Times(by), [.. Gaps.Select(g => g with { Where = g.Where.Times(by), LandingMm = g.LandingMm * by })], [.. Blocks.Select(b => b.Times(by))]);
+
     /// <summary>The space within the walls.</summary>
     public Box Room { get; }
 

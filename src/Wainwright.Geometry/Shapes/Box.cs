@@ -29,6 +29,9 @@ public readonly record struct Box(int X0, int Y0, int Z0, int X1, int Y1, int Z1
     /// <summary>The same box elsewhere.</summary>
     public Box Moved(int dxMm, int dyMm, int dzMm) => new(X0 + dxMm, Y0 + dyMm, Z0 + dzMm, X1 + dxMm, Y1 + dyMm, Z1 + dzMm);
 
+    /// <summary>The same box in a finer measure.</summary>
+    internal Box Times(int by) => new(X0 * by, Y0 * by, Z0 * by, X1 * by, Y1 * by, Z1 * by);
+
     /// <summary>Larger by so much on every side; smaller when negative.</summary>
     public Box Grown(int byMm) => new(X0 - byMm, Y0 - byMm, Z0 - byMm, X1 + byMm, Y1 + byMm, Z1 + byMm);
 

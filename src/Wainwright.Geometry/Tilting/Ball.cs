@@ -9,7 +9,7 @@ namespace Wainwright.Geometry;
 /// <param name="RadiusMm">Its radius.</param>
 public sealed record Ball(Point MiddleMm, double RadiusMm)
 {
-    private const int Steps = 6;
+    private const int Steps = 6, Finer = 10; // worked out in tenths of a millimetre, so that rounding inwards costs little
 
     /// <summary>The largest ball found within one piece of a load, or within pieces that make up a box; none when every piece is thin.</summary>
     /// <param name="load">The pieces as they are.</param>
@@ -38,11 +38,15 @@ public sealed record Ball(Point MiddleMm, double RadiusMm)
     public Answer Leaves(IReadOnlyList<Obstacle> obstacles, Shell shell, ItemSet gone)
     {
         var boxes = Boxes();
-        return boxes.Count == 0 ? new WayOut([], new(gone.Size), null) : new Mover(boxes, obstacles, shell, Fit.Exact, Moves.Slides).Ask(gone);
+        if (boxes.Count == 0) return new WayOut([], new(gone.Size), null);
+        return new Mover(boxes, [.. obstacles.Select(o => o with { Boxes = [.. o.Boxes.Select(b => b.Times(Finer))] })], shell.Times(Finer), Fit.Exact, Moves.Slides).Ask(gone);
     }
 
-    /// <summary>Boxes about the middle, each within the ball, that together come close to it along and between the axes.</summary>
-    public IReadOnlyList<Box> Boxes()
+    /// <summary>Whether by its measures it stands in one of some boxes.</summary>
+    public bool StandsIn(IReadOnlyList<Box> blocks) => Boxes().Any(b => blocks.Any(block => b.Overlaps(block.Times(Finer))));
+
+    /// <summary>Boxes about the middle, each within the ball, that together come close to it along and between the axes [tenths of a millimetre].</summary>
+    private List<Box> Boxes()
     {
         var halves = new List<Point>();
         // a point of the eighth of the sphere between the axes is the corner of such a box
@@ -53,19 +57,20 @@ public sealed record Ball(Point MiddleMm, double RadiusMm)
                 var length = Math.Sqrt(x * x + y * y + z * z);
                 halves.Add(new(x / length, y / length, z / length));
             }
-        return [.. halves.Select(h => Within(h.Times(RadiusMm))).Where(b => !b.IsEmpty).Distinct()];
+        return [.. halves.Select(Within).Where(b => !b.IsEmpty).Distinct()];
     }
 
     // not quite flat even where a coordinate is nought: the box must have an inside
-    private static double Near(int step) => Math.Max(step, 0.3);
+    private static double Near(int step) => Math.Max(step, 0.005);
 
-    private Box Within(Point half)
+    private Box Within(Point share)
     {
+        var (middle, half) = (MiddleMm.Times(Finer), share.Times(RadiusMm * Finer));
         static int Up(double mm) => (int)Math.Ceiling(mm - 1e-9);
         static int Down(double mm) => (int)Math.Floor(mm + 1e-9);
         return new(
-            Up(MiddleMm.XMm - half.XMm), Up(MiddleMm.YMm - half.YMm), Up(MiddleMm.ZMm - half.ZMm),
-            Down(MiddleMm.XMm + half.XMm), Down(MiddleMm.YMm + half.YMm), Down(MiddleMm.ZMm + half.ZMm));
+            Up(middle.XMm - half.XMm), Up(middle.YMm - half.YMm), Up(middle.ZMm - half.ZMm),
+            Down(middle.XMm + half.XMm), Down(middle.YMm + half.YMm), Down(middle.ZMm + half.ZMm));
     }
 
     private static Ball In(Box box) => new(
