@@ -11,6 +11,9 @@ public sealed record AccessOptions
     /// <summary>Parts that must stay in.</summary>
     public IReadOnlyList<PartId> MustStay { get; init; } = [];
 
+    /// <summary>What a plan is to have least of.</summary>
+    public Objective Objective { get; init; } = Objective.LeastLabour;
+
     /// <summary>
     /// Room wanted between a part on its way and what it passes [mm]; never more than the two had as found. 0 lets things slide
     /// past one another in contact, as a drawer does in its case.

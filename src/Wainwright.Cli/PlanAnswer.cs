@@ -19,7 +19,19 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
     /// <summary>The replay of the plan; absent when it was not asked for.</summary>
     public AuditReport? Audit { get; init; }
 
-    public int Exit => Audit is { Holds: false } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
+    /// <summary>The certificate that was written; absent when none was.</summary>
+    public CertificateFile? Certificate { get; init; }
+
+    /// <summary>What changed where it was planned anew.</summary>
+    public Replanned? Anew { get; init; }
+
+    /// <summary>Other plans; absent when they were not asked for.</summary>
+    public OtherPlans? Others { get; init; }
+
+    /// <summary>What keeping parts in costs; absent when it was not asked.</summary>
+    public IReadOnlyList<KeepingPrice>? Keeping { get; init; }
+
+    public int Exit => Audit is { Holds: false } || Certificate is { Faults.Count: > 0 } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
 
     private bool Proved => Exit != Cli.Exit.CannotTell && plan.Proof != Proof.BestFound;
 
@@ -57,6 +69,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             licence = s.Licence,
             cautions = s.Cautions,
             tilted = s.Path.Any(p => p.Turned is not null),
+            key = s.Key,
+            onTrial = s.OnTrial,
         }),
         blockedBy = plan.BlockedBy.Select(b => new { target = b.Target.Text, part = b.Part?.Text, direction = b.Direction, millimetres = b.ShortMm, freeMillimetres = b.FreeMm, dodge = b.Dodge }),
         heldForGood = plan.HeldForGood.Select(h => new { what = h.What, part = h.Part?.Text, by = h.By, byParts = h.ByParts.Select(p => p.Text), nearestOpening = h.NearestOpening, millimetres = h.ShortMm, landing = h.Landing?.Words, tilting = h.Tilt?.Words }),
@@ -64,15 +78,31 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         toMeasure = plan.ToMeasure,
         cautions = plan.Cautions,
         audit = Audit is null ? null : new { holds = Audit.Holds, faults = Audit.Faults, loads = Audit.Loads, hands = Audit.Hands, notShown = Audit.NotShown },
+        kind = plan.Kind,
+        sought = plan.Sought is null ? null : new { objective = plan.Sought.Objective, value = plan.Sought.Value, noPlanBelow = plan.Sought.NoPlanBelow },
+        certificate = Certificate is null ? null : new { file = Certificate.Path, isChecked = Certificate.Faults is not null, faults = Certificate.Faults },
+        anew = Anew is null ? null : new { changed = Anew.Changed, moreMinutes = Anew.MoreMinutes, done = Anew.Done.Where(s => s.Number > 0).Select(s => s.Key) },
+        others = Others is null ? null : new { fragility = Others.Fragility, areAll = Others.AreAll, areProved = Others.AreProved, plans = Others.Others.Select(Other) },
+        keeping = Keeping?.Select(k => new { part = k.Part.Text, more = k.More, proved = k.IsProved }),
+    };
+
+    private static object Other(OtherPlan o) => new
+    {
+        more = o.More,
+        totalMinutes = o.Plan.TotalMinutes,
+        stayIn = o.StayIn.Select(p => p.Text),
+        comeOutToo = o.ComeOutToo.Select(p => p.Text),
+        steps = o.Plan.Steps.Select(s => new { number = s.Number, action = s.Action, minutes = s.OutMinutes, through = s.Through }),
     };
 
     public void InWords(Terminal at)
     {
         var ink = new Ink(at.Colour);
         void Say(string text) => at.Out.WriteLine(Shown.Plain(text));
-        at.Out.WriteLine(ink.Strong(Shown.Plain($"{(plan.ReachOnly ? "Reach" : "Take out")} {string.Join(" and ", plan.Targets.Select(Name))}")));
+        at.Out.WriteLine(ink.Strong(Shown.Plain($"{plan.Kind switch { AccessKind.See => "See", AccessKind.Reach => "Reach", _ => "Take out" }} {string.Join(" and ", plan.Targets.Select(Name))}")));
         foreach (var part in unmeasured) at.Out.WriteLine($"{ink.Doubt("cannot tell")}  {Shown.Plain(Name(part.Id))} has no size and place: measure it");
 
+        foreach (var changed in Anew?.Changed ?? []) Say($"  {changed}");
         if (plan.Proof is Proof.ProvedCheapest or Proof.BestFound) Way(at, ink);
         else NoWay(at, ink);
 
@@ -80,16 +110,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             Say(string.Create(CultureInfo.InvariantCulture, $"  with nothing out, {b.Target} {Word(b.Direction)}: {b.FreeMm} mm, then {(b.Part is { } p ? Name(p) : "the van itself")}, {b.ShortMm} mm too large to pass"));
         foreach (var look in plan.ToMeasure) at.Out.WriteLine($"{ink.Doubt("measure")}  {Shown.Plain(look)}");
         foreach (var caution in plan.Cautions) at.Out.WriteLine($"{ink.Doubt("caution")}  {Shown.Plain(caution)}");
-        if (Audit is not null) Replayed(at, ink, Audit);
-    }
-
-    private static void Replayed(Terminal at, Ink ink, AuditReport audit)
-    {
-        at.Out.WriteLine(audit.Holds
-            ? ink.Good($"audit: replayed step by step without a fault; {audit.Loads} loads and {audit.Hands} hands walked along their ways")
-            : ink.Bad("audit: the plan has a fault. It is a fault of the program: do not work by this plan, and send in the job"));
-        foreach (var fault in audit.Faults) at.Out.WriteLine(Shown.Plain($"  {fault}"));
-        foreach (var dark in audit.NotShown) at.Out.WriteLine(ink.Faint(Shown.Plain($"  not shown: {dark}")));
+        new PlanMore(job, plan).InWords(at, ink, this);
     }
 
     private void NoWay(Terminal at, Ink ink)
@@ -116,8 +137,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 
     private void Way(Terminal at, Ink ink)
     {
-        at.Out.WriteLine(Proved ? ink.Good($"{Minutes(plan.TotalMinutes)}, proved: no plan made of these moves costs less")
-            : ink.Doubt($"{Minutes(plan.TotalMinutes)}, the best found; none costs less than {Minutes(plan.LowerBoundMinutes)}"));
+        at.Out.WriteLine(Proved ? ink.Good($"{Minutes(plan.TotalMinutes)}, proved: no plan made of these moves {Least(plan.Sought)}")
+            : ink.Doubt($"{Minutes(plan.TotalMinutes)}, the best found; {NoneBelow(plan)}"));
         at.Out.WriteLine($"  out {Minutes(plan.OutMinutes)}, back {Minutes(plan.BackMinutes)}, to put right what is spoiled {Minutes(plan.DamageMinutes)}");
         if (plan.Bracket is { LowMinutes: { } low } bracket)
             at.Out.WriteLine(Shown.Plain($"  {Minutes(low)} if round and slanting parts are as small as they can be and nothing needs clearance{(bracket.Differs.Count > 0 ? $": a trial fit may save {string.Join(", ", bracket.Differs)}" : "")}"));
@@ -129,11 +150,25 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         }
     }
 
+    private static string Least(Sought? sought) => sought?.Objective switch
+    {
+        Objective.FewestPartsOut => string.Create(CultureInfo.InvariantCulture, $"takes out fewer than {sought.Value:0.#} parts, and none that takes out as few costs less"),
+        Objective.LeastDestroyed => string.Create(CultureInfo.InvariantCulture, $"spoils less than {sought.Value:0.#} min to put right, and none that spoils as little costs less"),
+        _ => "costs less",
+    };
+
+    private static string NoneBelow(RemovalPlan plan) => plan.Sought switch
+    {
+        { Objective: Objective.FewestPartsOut } sought => string.Create(CultureInfo.InvariantCulture, $"none takes out fewer than {sought.NoPlanBelow:0.#} parts"),
+        { Objective: Objective.LeastDestroyed } sought => string.Create(CultureInfo.InvariantCulture, $"none spoils less than {sought.NoPlanBelow:0.#} min to put right"),
+        _ => $"none costs less than {Minutes(plan.LowerBoundMinutes)}",
+    };
+
     private string Name(PartId id) => $"{id} {job.Parts.First(p => p.Id == id).Name}";
 
     private static string Word(Direction direction) => direction.ToString().ToLowerInvariant();
 
-    private static string Minutes(double minutes) => minutes < 90
+    internal static string Minutes(double minutes) => minutes < 90
         ? string.Create(CultureInfo.InvariantCulture, $"{minutes:0.#} min")
         : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(Math.Round(minutes) / 60):0} h {Math.Round(minutes) % 60:00} min");
 }

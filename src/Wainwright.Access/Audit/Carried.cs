@@ -14,12 +14,12 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
     private const double StepDegrees = 0.5, StepMm = 2;
 
     /// <summary>Faults of a way, in words.</summary>
-    public IEnumerable<string> Faults(IReadOnlyList<Convex> load, IReadOnlyList<PathPoint> path, string? through)
+    public IEnumerable<string> Faults(IReadOnlyList<WalkedSolid> load, IReadOnlyList<PathPoint> path, string? through)
     {
         if (path.Count == 0) yield break;
         var (low, high) = Bounds(load);
         var middle = 0.5 * (low + high);
-        var (attitude, turned) = (Attitude.AsFound, 0);
+        var (attitude, turned) = (WalkedTurn.AsFound, 0);
         var at = Vec.Of(path[0].ShiftMm);
         List<string> lastCrossed = [];
         foreach (var point in path)
@@ -27,7 +27,7 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
             var to = Vec.Of(point.ShiftMm);
             if (point.Turned is { } tipped)
             {
-                foreach (var (lies, place) in Tipped.Steps(attitude, at, Attitude.Of(tipped), to))
+                foreach (var (lies, place) in Tipped.Steps(attitude, at, WalkedTurn.Of(tipped), to))
                 {
                     var there = Placed(load, lies, middle, place);
                     if (Crossed(there, Vec.Zero) is { Count: > 0 } gaps) lastCrossed = gaps;
@@ -35,18 +35,19 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
                     yield return met + " while it is tilted";
                     break;
                 }
-                (attitude, at) = (Attitude.Of(tipped), to);
+                (attitude, at) = (WalkedTurn.Of(tipped), to);
                 continue;
             }
             var here = Placed(load, attitude, middle, at);
             if (Crossed(here, to - at) is { Count: > 0 } doors) lastCrossed = doors;
-            if (Hit(here, to - at, load, turned > 0) is { } hit) yield return hit;
+            // whole millimetres may put a turned load's middle half a millimetre aside at the turn
+            if (Hit(here, to - at, load, point.QuarterTurnsAbout.Count > 0) is { } hit) yield return hit;
             at = to;
             foreach (var axis in point.QuarterTurnsAbout.Skip(turned))
             {
                 here = Placed(load, attitude, middle, at);
                 if (QuarterTurn(here, (int)axis, middle + at, load) is { } caught) yield return caught;
-                attitude = attitude.TurnedAbout(Attitude.AxisOf((int)axis), 90);
+                attitude = attitude.TurnedAbout(WalkedTurn.AxisOf((int)axis), 90);
             }
             turned = point.QuarterTurnsAbout.Count;
         }
@@ -57,7 +58,7 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
     }
 
     /// <summary>What the load meets on a straight slide; the first of it.</summary>
-    public string? Hit(IReadOnlyList<Convex> here, Vec slide, IReadOnlyList<Convex> asFound, bool isTurned)
+    public string? Hit(IReadOnlyList<WalkedSolid> here, Vec slide, IReadOnlyList<WalkedSolid> asFound, bool isTurned)
     {
         for (var i = 0; i < here.Count; i++)
             foreach (var (part, block) in InTheWay())
@@ -69,10 +70,10 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
         return null;
     }
 
-    private IEnumerable<(Part? Part, Convex Block)> InTheWay() => hull.Blocks.Select(b => ((Part?)null, b)).Concat(standing.Select(s => (s.Part, s.Shape)));
+    private IEnumerable<(Part? Part, WalkedSolid Block)> InTheWay() => hull.Blocks.Select(b => ((Part?)null, b)).Concat(standing.Select(s => (s.Part, s.Shape)));
 
     /// <summary>An overlap as found, up to a measuring error: as much is let pass all the way.</summary>
-    private double LetPassMm(Convex asFound, Convex block)
+    private double LetPassMm(WalkedSolid asFound, WalkedSolid block)
     {
         var found = Overlap.DepthMm(asFound, Vec.Zero, block, 0);
         if (found == 0 || found > shaveMm) return 0;
@@ -80,7 +81,7 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
     }
 
     /// <summary>What the load meets on a quarter turn on the spot, either way round.</summary>
-    private string? QuarterTurn(IReadOnlyList<Convex> here, int axis, Vec centre, IReadOnlyList<Convex> asFound)
+    private string? QuarterTurn(IReadOnlyList<WalkedSolid> here, int axis, Vec centre, IReadOnlyList<WalkedSolid> asFound)
     {
         var near = InTheWay().Where(b => Spin.Meets(here, axis, centre, b.Block, TurnedMm)).ToList();
         if (near.Count == 0) return null;
@@ -90,7 +91,7 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
             caught = null;
             for (var degrees = StepDegrees; degrees <= 90 && caught is null; degrees += StepDegrees)
             {
-                var turned = Attitude.AsFound.TurnedAbout(Attitude.AxisOf(axis), way * degrees);
+                var turned = WalkedTurn.AsFound.TurnedAbout(WalkedTurn.AxisOf(axis), way * degrees);
                 caught = AtRest([.. here.Select(s => s.Placed(turned, centre, Vec.Zero))], asFound, near);
             }
             if (caught is null) return null;
@@ -98,7 +99,7 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
         return caught;
     }
 
-    private string? AtRest(IReadOnlyList<Convex> here, IReadOnlyList<Convex> asFound, IReadOnlyList<(Part? Part, Convex Block)> near)
+    private string? AtRest(IReadOnlyList<WalkedSolid> here, IReadOnlyList<WalkedSolid> asFound, IReadOnlyList<(Part? Part, WalkedSolid Block)> near)
     {
         for (var i = 0; i < here.Count; i++)
             foreach (var (part, block) in near)
@@ -111,15 +112,15 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
         through is null || lastCrossed.Contains(through) ? null
         : $"it is said to leave by {through} and leaves by {(lastCrossed.Count > 0 ? string.Join(" or ", lastCrossed) : "none of the openings")}";
 
-    private List<string> Crossed(IReadOnlyList<Convex> here, Vec slide) =>
-        [.. hull.Openings.Where(o => hull.Outline(o) is var (low, high) && Convex.Box(low, high) is var hole && here.Any(s => Overlap.DepthMm(s, slide, hole, 0) > 0)).Select(o => o.Name)];
+    private List<string> Crossed(IReadOnlyList<WalkedSolid> here, Vec slide) =>
+        [.. hull.Openings.Where(o => hull.Outline(o) is var (low, high) && WalkedSolid.Box(low, high) is var hole && here.Any(s => Overlap.DepthMm(s, slide, hole, 0) > 0)).Select(o => o.Name)];
 
     private static string Told(Part? part, double depthMm) =>
         string.Create(CultureInfo.InvariantCulture, $"it runs {depthMm:0.#} mm into {(part is null ? "the van itself" : $"{part.Id} {part.Name}")}");
 
-    private static IReadOnlyList<Convex> Placed(IReadOnlyList<Convex> load, Attitude attitude, Vec middle, Vec shift) => [.. load.Select(s => s.Placed(attitude, middle, shift))];
+    private static IReadOnlyList<WalkedSolid> Placed(IReadOnlyList<WalkedSolid> load, WalkedTurn attitude, Vec middle, Vec shift) => [.. load.Select(s => s.Placed(attitude, middle, shift))];
 
-    private static (Vec Low, Vec High) Bounds(IReadOnlyList<Convex> load) => (
+    private static (Vec Low, Vec High) Bounds(IReadOnlyList<WalkedSolid> load) => (
         new(load.Min(s => s.Low.X), load.Min(s => s.Low.Y), load.Min(s => s.Low.Z)),
         new(load.Max(s => s.High.X), load.Max(s => s.High.Y), load.Max(s => s.High.Z)));
 }

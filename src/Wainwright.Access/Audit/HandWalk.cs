@@ -30,13 +30,13 @@ internal sealed class HandWalk(Job job, Hull open, IReadOnlyList<StandingSolid> 
 
     private IEnumerable<string> Walk(RemovalStep step, HandWay way, HashSet<PartId> passed)
     {
-        var shape = way.Boxes.Select(b => Convex.Box(Vec.Of(b.Low), Vec.Of(b.High))).ToList();
+        var shape = way.Boxes.Select(b => WalkedSolid.Box(Vec.Of(b.Low), Vec.Of(b.High))).ToList();
         if (!shape.Exists(IsHand)) yield return "what is brought to it is smaller than a hand";
         var carried = new Carried(open, [.. standing.Where(s => !passed.Contains(s.Part!.Id))], shaveMm: 0);
         var at = Vec.Of(way.Way[0]);
         foreach (var to in way.Way.Select(Vec.Of))
         {
-            var here = shape.ConvertAll(s => s.Placed(Attitude.AsFound, Vec.Zero, at));
+            var here = shape.ConvertAll(s => s.Placed(WalkedTurn.AsFound, Vec.Zero, at));
             if (carried.Hit(here, to - at, here, isTurned: false) is { } hit)
             {
                 yield return $"hand and tool do not get there: {hit.Replace("it runs", "they run", StringComparison.Ordinal)}";
@@ -44,7 +44,7 @@ internal sealed class HandWalk(Job job, Hull open, IReadOnlyList<StandingSolid> 
             }
             at = to;
         }
-        if (!open.IsOutside(shape.ConvertAll(s => s.Placed(Attitude.AsFound, Vec.Zero, at)), 1e-6)) yield return "the way of the hand begins inside the van";
+        if (!open.IsOutside(shape.ConvertAll(s => s.Placed(WalkedTurn.AsFound, Vec.Zero, at)), 1e-6)) yield return "the way of the hand begins inside the van";
     }
 
     /// <summary>The parts a joint holds and what they rest on: in place when it was done up, so passed through where it is on trial.</summary>
@@ -62,7 +62,7 @@ internal sealed class HandWalk(Job job, Hull open, IReadOnlyList<StandingSolid> 
         return held;
     }
 
-    private static bool IsHand(Convex box)
+    private static bool IsHand(WalkedSolid box)
     {
         double[] sides = [box.High.X - box.Low.X, box.High.Y - box.Low.Y, box.High.Z - box.Low.Z];
         Array.Sort(sides);
@@ -80,6 +80,6 @@ internal sealed class HandWalk(Job job, Hull open, IReadOnlyList<StandingSolid> 
         if (joint.Release.From is { } from && from != towards) return false;
         // out of what it holds and no farther
         var held = job.Parts.Where(p => p.Id == joint.Part || p.Id == joint.To || job.Lines.Any(l => l.Part == p.Id && (l.From.Joint == joint.Id || l.To.Joint == joint.Id)));
-        return held.SelectMany(p => p.Solids).Select(Convex.Of).Any(s => Enumerable.Range(0, 3).All(a => Vec.Of(at).Along(a) >= s.Low.Along(a) - AtFixingMm && Vec.Of(at).Along(a) <= s.High.Along(a) + AtFixingMm));
+        return held.SelectMany(p => p.Solids).Select(WalkedSolid.Of).Any(s => Enumerable.Range(0, 3).All(a => Vec.Of(at).Along(a) >= s.Low.Along(a) - AtFixingMm && Vec.Of(at).Along(a) <= s.High.Along(a) + AtFixingMm));
     }
 }

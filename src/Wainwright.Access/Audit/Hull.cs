@@ -26,10 +26,10 @@ internal sealed class Hull
     public (Vec Low, Vec High) Outside { get; }
 
     /// <summary>All that never moves.</summary>
-    public IReadOnlyList<Convex> Blocks { get; }
+    public IReadOnlyList<WalkedSolid> Blocks { get; }
 
     /// <summary>Whether nothing is left within the outer bounds.</summary>
-    public bool IsOutside(IReadOnlyList<Convex> load, double letPassMm) => Enumerable.Range(0, 3).Any(axis =>
+    public bool IsOutside(IReadOnlyList<WalkedSolid> load, double letPassMm) => Enumerable.Range(0, 3).Any(axis =>
         load.Max(s => s.High.Along(axis)) <= Outside.Low.Along(axis) + letPassMm || load.Min(s => s.Low.Along(axis)) >= Outside.High.Along(axis) - letPassMm);
 
     /// <summary>The direction in which one leaves by an opening.</summary>
@@ -77,7 +77,7 @@ internal sealed class Hull
         };
     }
 
-    private IEnumerable<Convex> Wall(Direction towards)
+    private IEnumerable<WalkedSolid> Wall(Direction towards)
     {
         IEnumerable<(Vec Low, Vec High)> left = [Slab(towards)];
         foreach (var opening in Openings.Where(o => LeavesTowards(o) == towards))
@@ -85,7 +85,7 @@ internal sealed class Hull
             var hole = Outline(opening);
             left = [.. left.SelectMany(block => Without(block, hole, (int)towards / 2))];
         }
-        return left.Select(b => Convex.Box(b.Low, b.High));
+        return left.Select(b => WalkedSolid.Box(b.Low, b.High));
     }
 
     /// <summary>What is left of a wall's block round a hole, as blocks before and after it in each direction of the wall.</summary>
@@ -108,16 +108,16 @@ internal sealed class Hull
 
     private static Vec With(Vec v, int axis, double value) => axis switch { 0 => v with { X = value }, 1 => v with { Y = value }, _ => v with { Z = value } };
 
-    private Convex Arch(WheelArch arch)
+    private WalkedSolid Arch(WheelArch arch)
     {
         var width = Whole(space.WidthMm);
         return arch.Side == Direction.Left
-            ? Convex.Box(new(arch.FromXMm, 0, 0), new(arch.ToXMm, arch.WidthMm, arch.HeightMm))
-            : Convex.Box(new(arch.FromXMm, width - arch.WidthMm, 0), new(arch.ToXMm, width, arch.HeightMm));
+            ? WalkedSolid.Box(new(arch.FromXMm, 0, 0), new(arch.ToXMm, arch.WidthMm, arch.HeightMm))
+            : WalkedSolid.Box(new(arch.FromXMm, width - arch.WidthMm, 0), new(arch.ToXMm, width, arch.HeightMm));
     }
 
     /// <summary>Steps within the leaning walls, as the plan takes them.</summary>
-    private IEnumerable<Convex> Leaning()
+    private IEnumerable<WalkedSolid> Leaning()
     {
         if (space.Taper is not { } taper) yield break;
         var (length, width, height) = (Whole(space.LengthMm), Whole(space.WidthMm), Whole(space.HeightMm));
@@ -126,18 +126,18 @@ internal sealed class Hull
             var (z0, z1) = (taper.FromZMm + (height - taper.FromZMm) * step / LeanSteps, taper.FromZMm + (height - taper.FromZMm) * (step + 1) / LeanSteps);
             var in_ = Math.Floor(taper.InAtRoofMm * step / LeanSteps);
             if (in_ <= 0) continue;
-            yield return Convex.Box(new(0, 0, Math.Ceiling(z0)), new(length, in_, z1));
-            yield return Convex.Box(new(0, width - in_, Math.Ceiling(z0)), new(length, width, z1));
+            yield return WalkedSolid.Box(new(0, 0, Math.Ceiling(z0)), new(length, in_, z1));
+            yield return WalkedSolid.Box(new(0, width - in_, Math.Ceiling(z0)), new(length, width, z1));
         }
     }
 
     /// <summary>What stands where the clear ground outside an opening ends.</summary>
-    private IEnumerable<Convex> Beyond(Opening opening)
+    private IEnumerable<WalkedSolid> Beyond(Opening opening)
     {
         if (opening.LandingMm is not { } clear) yield break;
         var towards = LeavesTowards(opening);
         var (low, high) = Slab(towards);
         var step = Vec.Of(towards.Step());
-        yield return Convex.Box(low + (clear + WallMm) * step, high + (clear + WallMm) * step);
+        yield return WalkedSolid.Box(low + (clear + WallMm) * step, high + (clear + WallMm) * step);
     }
 }

@@ -15,7 +15,7 @@ internal static class Overlap
     /// <param name="slide">Its slide; nought for a thing at rest.</param>
     /// <param name="standing">What it may meet.</param>
     /// <param name="letPassMm">Depth that is no fault [mm].</param>
-    public static double DepthMm(Convex moving, Vec slide, Convex standing, double letPassMm)
+    public static double DepthMm(WalkedSolid moving, Vec slide, WalkedSolid standing, double letPassMm)
     {
         var least = double.MaxValue;
         for (var axis = 0; axis < 3; axis++)
@@ -35,7 +35,7 @@ internal static class Overlap
         return least;
     }
 
-    private static IEnumerable<Vec> Directions(Convex moving, Vec slide, Convex standing)
+    private static IEnumerable<Vec> Directions(WalkedSolid moving, Vec slide, WalkedSolid standing)
     {
         foreach (var face in moving.Faces) yield return face;
         foreach (var face in standing.Faces) yield return face;
@@ -47,7 +47,7 @@ internal static class Overlap
             if (edge.Cross(slide.Unit()) is { LengthSquared: > Rounding } across) yield return across.Unit();
     }
 
-    private static double DepthAlong(Vec direction, Convex moving, Vec slide, Convex standing)
+    private static double DepthAlong(Vec direction, WalkedSolid moving, Vec slide, WalkedSolid standing)
     {
         var (a0, a1) = Shadow(direction, moving);
         var (b0, b1) = Shadow(direction, standing);
@@ -55,7 +55,7 @@ internal static class Overlap
         return Math.Min(a1 + Math.Max(0, along) - b0, b1 - a0 - Math.Min(0, along));
     }
 
-    private static (double Low, double High) Shadow(Vec direction, Convex solid)
+    private static (double Low, double High) Shadow(Vec direction, WalkedSolid solid)
     {
         var (low, high) = (double.MaxValue, double.MinValue);
         foreach (var corner in solid.Corners)

@@ -8,9 +8,9 @@ internal static class Peeled
     private const double AwayMm = 50; // common practice, no source
     private const int StepMm = 5;
 
-    public static bool ComesOff(IReadOnlyList<Convex> own, Carried carried)
+    public static bool ComesOff(IReadOnlyList<WalkedSolid> own, Carried carried)
     {
-        bool Free(Vec from, Vec slide) => carried.Hit([.. own.Select(s => s.Placed(Attitude.AsFound, Vec.Zero, from))], slide, own, isTurned: false) is null;
+        bool Free(Vec from, Vec slide) => carried.Hit([.. own.Select(s => s.Placed(WalkedTurn.AsFound, Vec.Zero, from))], slide, own, isTurned: false) is null;
         if (Enum.GetValues<Direction>().Any(d => Free(Vec.Zero, AwayMm * Vec.Of(d.Step())))) return true;
         var (seen, open) = (new HashSet<Vec> { Vec.Zero }, new Queue<Vec>([Vec.Zero]));
         while (open.TryDequeue(out var at))

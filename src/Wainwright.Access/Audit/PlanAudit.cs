@@ -37,7 +37,24 @@ public sealed class PlanAudit
     /// <param name="options">What the planner was told beside.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="hands">How hand and tool come to the fixings, see <see cref="RemovalPlanner.HandWays"/>.</param>
-    public static AuditReport Of(Job job, AccessOptions options, RemovalPlan plan, IReadOnlyList<HandWay> hands) => new PlanAudit(job, options, plan, hands).Run();
+    /// <param name="doneBefore">Steps done before the plan begins, taken as done.</param>
+    public static AuditReport Of(Job job, AccessOptions options, RemovalPlan plan, IReadOnlyList<HandWay> hands, IReadOnlyList<RemovalStep>? doneBefore = null)
+    {
+        var audit = new PlanAudit(job, options, plan, hands);
+        foreach (var step in doneBefore ?? []) audit.TakeAsDone(step);
+        return audit.Run();
+    }
+
+    private void TakeAsDone(RemovalStep step)
+    {
+        if (step.Medium is { } medium) holds.Safe.Add(medium);
+        if (step.Joint is { } joint) holds.Undone.Add(joint);
+        if (step.Line is { } line) holds.TakenOff[line] = holds.TakenOff.GetValueOrDefault(line) + 1;
+        if (step.Kind is not (StepKind.TakeOut or StepKind.TakePiece)) return;
+        var ids = step.With.Prepend(step.Part!.Value).ToList();
+        standing.RemoveAll(s => ids.Contains(s.Part!.Id) && (step.Piece is null || s.Piece == step.Piece));
+        holds.TookOut(ids.Where(i => !standing.Exists(s => s.Part!.Id == i)));
+    }
 
     private AuditReport Run()
     {
@@ -48,7 +65,7 @@ public sealed class PlanAudit
             if (step.OutMinutes < 0 || step.BackMinutes < 0 || step.DamageMinutes < 0) Fault("minutes below nought");
         }
         Sums();
-        foreach (var target in plan.Steps.Count == 0 ? [] : plan.Targets.Where(t => !plan.ReachOnly && !options.AlreadyOut.Contains(t) && !holds.Gone.Contains(t)))
+        foreach (var target in plan.Steps.Count == 0 ? [] : WantedOut().Where(t => !options.AlreadyOut.Contains(t) && !holds.Gone.Contains(t)))
             faults.Add($"{target} was wanted out and is still in at the end");
         return new([.. faults], [.. notShown.Distinct()], loads, handsWalked);
     }
@@ -78,6 +95,9 @@ public sealed class PlanAudit
                 return PieceTaken(step);
             case StepKind.Reach:
                 return Reached(step, null);
+            case StepKind.See:
+                notShown.Add($"{step.Action}: lines of sight are not walked.");
+                return [];
             default:
                 return [];
         }
@@ -125,7 +145,7 @@ public sealed class PlanAudit
         notShown.Add($"{step.Action}: that it can be folded where it lies is shown only by the room it needs for it.");
         return [
             .. Peeled.ComesOff([.. own.Select(s => s.Shape)], carried) ? (IEnumerable<string>)[] : ["it does not come off its place to be folded"],
-            .. carried.Faults([Convex.Box(Vec.Zero, Vec.Of(folded))], step.Path, step.Through)];
+            .. carried.Faults([WalkedSolid.Box(Vec.Zero, Vec.Of(folded))], step.Path, step.Through)];
     }
 
     private static bool IsSameSize(Place size, Place folded)
@@ -149,6 +169,10 @@ public sealed class PlanAudit
     }
 
     private IEnumerable<string> Reached(RemovalStep step, Joint? joint) => new HandWalk(job, open, standing).Faults(step, joint, [.. hands[step.Number]], notShown, ref handsWalked);
+
+    private IEnumerable<PartId> WantedOut() => plan.Question is { } asked
+        ? asked.Wanted.Where(w => w.Kind == AccessKind.Remove).Select(w => w.Part)
+        : plan.ReachOnly ? [] : plan.Targets;
 
     private void Sums()
     {

@@ -9,7 +9,7 @@ internal static class Spin
     /// <param name="centre">A place on the axis.</param>
     /// <param name="standing">What may be met.</param>
     /// <param name="letPassMm">Depth that is no fault [mm].</param>
-    public static bool Meets(IReadOnlyList<Convex> load, int axis, Vec centre, Convex standing, double letPassMm)
+    public static bool Meets(IReadOnlyList<WalkedSolid> load, int axis, Vec centre, WalkedSolid standing, double letPassMm)
     {
         var corners = load.SelectMany(s => s.Corners).ToList();
         var (low, high) = (corners.Min(c => c.Along(axis)) + letPassMm, corners.Max(c => c.Along(axis)) - letPassMm);
@@ -26,7 +26,7 @@ internal static class Spin
     }
 
     /// <summary>Corners of what of a solid lies between two planes across the axis.</summary>
-    private static IEnumerable<Vec> Slice(Convex solid, int axis, double low, double high)
+    private static IEnumerable<Vec> Slice(WalkedSolid solid, int axis, double low, double high)
     {
         foreach (var corner in solid.Corners)
             if (corner.Along(axis) >= low && corner.Along(axis) <= high) yield return corner;

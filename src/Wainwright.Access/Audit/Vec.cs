@@ -30,12 +30,12 @@ internal readonly record struct Vec(double X, double Y, double Z)
 /// <param name="X">Where its own x axis points.</param>
 /// <param name="Y">Where its own y axis points.</param>
 /// <param name="Z">Where its own z axis points.</param>
-internal readonly record struct Attitude(Vec X, Vec Y, Vec Z)
+internal readonly record struct WalkedTurn(Vec X, Vec Y, Vec Z)
 {
-    public static Attitude AsFound { get; } = new(new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
+    public static WalkedTurn AsFound { get; } = new(new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
 
     /// <summary>From a unit quaternion: an axis and the half angle about it.</summary>
-    public static Attitude Of(Turned turned)
+    public static WalkedTurn Of(Turned turned)
     {
         var axis = new Vec(turned.X, turned.Y, turned.Z);
         if (axis.LengthSquared < 1e-18) return AsFound;
@@ -45,7 +45,7 @@ internal readonly record struct Attitude(Vec X, Vec Y, Vec Z)
     public Vec Of(Vec v) => v.X * X + v.Y * Y + v.Z * Z;
 
     /// <summary>This, then a further turn about a vehicle axis.</summary>
-    public Attitude TurnedAbout(Vec axis, double degrees) => new(Turned(X, axis, degrees), Turned(Y, axis, degrees), Turned(Z, axis, degrees));
+    public WalkedTurn TurnedAbout(Vec axis, double degrees) => new(Turned(X, axis, degrees), Turned(Y, axis, degrees), Turned(Z, axis, degrees));
 
     public static Vec AxisOf(int axis) => axis switch { 0 => new(1, 0, 0), 1 => new(0, 1, 0), _ => new(0, 0, 1) };
 

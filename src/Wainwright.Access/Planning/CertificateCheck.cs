@@ -10,41 +10,45 @@ public static class CertificateCheck
     /// <param name="puzzle">Items, prices and the question, made afresh.</param>
     /// <param name="allowed">What may be done at all.</param>
     /// <param name="plan">The plan.</param>
-    public static IReadOnlyList<string> Faults(Puzzle puzzle, ItemSet allowed, Solved plan)
+    /// <param name="name">Names of items for the faults; absent for their numbers.</param>
+    public static IReadOnlyList<string> Faults(Puzzle puzzle, ItemSet allowed, Solved plan, Func<int, string>? name = null)
     {
+        name ??= item => $"{item}";
         var faults = new List<string>();
-        faults.AddRange(FaultsOfOrder(puzzle, allowed, plan));
+        faults.AddRange(FaultsOfOrder(puzzle, allowed, plan, name));
+        // the cuts speak of cheaper plans only: they may well contradict one another, and then any bound would follow
+        if (plan.LowerBound > plan.Cost) faults.Add($"the bound {plan.LowerBound} is above the price");
         var sure = new List<int>(plan.Proof.Targets);
         foreach (var item in plan.Proof.Necessary)
         {
             if (ItemSet.Of(puzzle.Count, plan.Proof.Targets).IsWithin(Doable(puzzle, NotTooDear(puzzle, allowed, sure, plan).Without(item))))
-                faults.Add($"item {item} is called necessary and is not");
+                faults.Add($"item {name(item)} is called necessary and is not");
             sure.Add(item);
         }
-        foreach (var item in NotTooDear(puzzle, allowed, sure, plan).Without(plan.Proof.Useful)) faults.Add($"item {item} is left out of the proof and might be worth its price");
+        foreach (var item in NotTooDear(puzzle, allowed, sure, plan).Without(plan.Proof.Useful)) faults.Add($"item {name(item)} is left out of the proof and might be worth its price");
         var left = plan.Proof.Useful.Copy();
         foreach (var cut in plan.Proof.Cuts)
         {
             if (Doable(puzzle, NotTooDear(puzzle, left, [.. sure, cut.Item], plan).Without(cut.OneOf)).Has(cut.Item))
-                faults.Add($"item {cut.Item} can be done without any of {cut.OneOf}");
+                faults.Add($"item {name(cut.Item)} can be done without any of {string.Join(' ', cut.OneOf.Select(name))}");
             if (cut.OneOf.IsEmpty) left.Remove(cut.Item);
         }
         if (Cheapest(puzzle, plan.Proof) < plan.LowerBound) faults.Add($"a choice cheaper than {plan.LowerBound} obeys all cuts");
         return faults;
     }
 
-    private static IEnumerable<string> FaultsOfOrder(Puzzle puzzle, ItemSet allowed, Solved plan)
+    private static IEnumerable<string> FaultsOfOrder(Puzzle puzzle, ItemSet allowed, Solved plan, Func<int, string> name)
     {
         var done = new ItemSet(puzzle.Count);
         foreach (var item in plan.Order)
         {
-            if (!allowed.Has(item)) yield return $"item {item} is not allowed";
-            if (done.Has(item)) yield return $"item {item} is done twice";
-            if (!Can(puzzle, item, done)) yield return $"item {item} cannot be done when it is its turn";
+            if (!allowed.Has(item)) yield return $"item {name(item)} is not allowed";
+            if (done.Has(item)) yield return $"item {name(item)} is done twice";
+            if (!Can(puzzle, item, done)) yield return $"item {name(item)} cannot be done when it is its turn";
             done.Add(item);
         }
         foreach (var target in plan.Proof.Targets)
-            if (!done.Has(target)) yield return $"target {target} is not done";
+            if (!done.Has(target)) yield return $"target {name(target)} is not done";
         if (plan.Order.Sum(i => puzzle.Costs[i]) != plan.Cost) yield return "the price is not the sum of its items";
     }
 

@@ -3,10 +3,36 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Everything answered so far: a stored way or wall answers again without working it out.</summary>
-internal sealed class Learned(Puzzle puzzle)
+internal sealed class Learned
 {
-    private readonly List<ItemSet>[] ways = [.. puzzle.Costs.Select(_ => new List<ItemSet>())];
-    private readonly List<ItemSet>[] walls = [.. puzzle.Costs.Select(_ => new List<ItemSet>())];
+    private readonly Puzzle puzzle;
+    private readonly List<ItemSet>[] ways;
+    private readonly List<ItemSet>[] walls;
+
+    public Learned(Puzzle puzzle)
+    {
+        this.puzzle = puzzle;
+        ways = [.. puzzle.Costs.Select(_ => new List<ItemSet>())];
+        walls = [.. puzzle.Costs.Select(_ => new List<ItemSet>())];
+    }
+
+    /// <summary>What was learned of the same items at other prices, or before some of them were done; what either learns serves both.</summary>
+    public Learned(Puzzle puzzle, Learned shared, ItemSet given)
+    {
+        this.puzzle = puzzle;
+        ways = [.. shared.ways.Select((known, item) => given.Has(item) ? [new ItemSet(puzzle.Count)] : known)];
+        walls = [.. shared.walls.Select((known, item) => given.Has(item) ? [] : known)];
+    }
+
+    /// <summary>Everything stored about an item.</summary>
+    public IEnumerable<Reply> Of(int item) => [.. ways[item].Select(w => new Free(w)), .. walls[item].Select(w => new Held(w))];
+
+    /// <summary>Stores an answer that somebody knows to hold.</summary>
+    public void Know(int item, Reply reply)
+    {
+        if (reply is Free free) Keep(ways[item], free.Way);
+        else Keep(walls[item], ((Held)reply).Wall);
+    }
 
     /// <summary>Answers that had to be worked out.</summary>
     public int Questions { get; private set; }

@@ -3,10 +3,32 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Plans for one puzzle after another target; what was learned for one plan serves the next.</summary>
-/// <param name="puzzle">Items, prices and the question.</param>
-public sealed class Planner(Puzzle puzzle)
+public sealed class Planner
 {
-    private readonly Learned learned = new(puzzle);
+    private readonly Puzzle puzzle;
+    private readonly Learned learned;
+
+    /// <param name="puzzle">Items, prices and the question.</param>
+    public Planner(Puzzle puzzle) : this(puzzle, new(puzzle))
+    {
+    }
+
+    private Planner(Puzzle puzzle, Learned learned) => (this.puzzle, this.learned) = (puzzle, learned);
+
+    /// <summary>Plans the same items at other prices, or with some done already; what one learns serves the other.</summary>
+    /// <param name="costs">Price of each item.</param>
+    /// <param name="given">What is done already.</param>
+    public Planner With(IReadOnlyList<long> costs, ItemSet given)
+    {
+        var other = puzzle.With(costs, given);
+        return new(other, new(other, learned, given));
+    }
+
+    /// <summary>Everything learned about an item.</summary>
+    internal IEnumerable<Reply> Known(int item) => learned.Of(item);
+
+    /// <summary>Tells the planner an answer that is known to hold.</summary>
+    internal void Know(int item, Reply reply) => learned.Know(item, reply);
 
     /// <summary>The cheapest plan, or the best one found with its lower bound, or the proof that there is none.</summary>
     /// <param name="targets">What must be done.</param>

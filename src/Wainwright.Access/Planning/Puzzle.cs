@@ -17,6 +17,19 @@ public sealed record Puzzle(IReadOnlyList<long> Costs, IReadOnlyList<ItemSet> Ne
     /// <summary>How many items there are.</summary>
     public int Count => Costs.Count;
 
+    /// <summary>The same at other prices, and with some items done already: they cost nothing and wait for nothing.</summary>
+    /// <param name="costs">Price of each item.</param>
+    /// <param name="given">What is done already.</param>
+    public Puzzle With(IReadOnlyList<long> costs, ItemSet given)
+    {
+        if (given.IsEmpty) return this with { Costs = costs };
+        var nothing = new ItemSet(Count);
+        return new(
+            [.. costs.Select((cost, item) => given.Has(item) ? 0 : cost)],
+            [.. Needs.Select((needs, item) => given.Has(item) ? nothing : needs)],
+            (item, done, stays) => given.Has(item) ? new Free(nothing) : Ask(item, done, stays));
+    }
+
     /// <summary>A puzzle whose items wait for one complete way out of a list each; an item with an empty way is free at once.</summary>
     /// <param name="costs">Price of each item.</param>
     /// <param name="ways">The ways of each item; an item without any can never be done.</param>

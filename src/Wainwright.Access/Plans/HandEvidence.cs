@@ -4,12 +4,12 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>How hand and tool come to each fixing of a plan at its turn, worked out when somebody wants to see it.</summary>
-internal sealed class HandEvidence(Scene scene)
+internal sealed class HandEvidence(Scene scene, ItemSet given)
 {
     public IReadOnlyList<HandWay> Of(RemovalPlan plan)
     {
         var index = ItemKey.Index(scene);
-        var done = new ItemSet(scene.Items.Count);
+        var done = given.Copy();
         var ways = new List<HandWay>();
         var step = plan.Steps.GetEnumerator();
         foreach (var key in plan.Order)

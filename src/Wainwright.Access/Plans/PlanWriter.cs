@@ -4,14 +4,15 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Turns the outcome of a search into steps a fitter can follow.</summary>
-internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, AccessKind kind)
+internal sealed class PlanWriter(
+    Scene scene, Planner planner, Prices prices, ItemSet given, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, AccessKind kind)
 {
     public RemovalPlan Write(Outcome outcome)
     {
         var solved = outcome as Solved;
         var doubt = new Doubt(scene);
         IReadOnlyList<string> contradictions = outcome is Unreachable stuck ? [.. doubt.Overlaps(stuck.Walls.Keys)] : [];
-        var order = solved is null ? [] : new StepOrder(scene, planner, solved.Order).Of(targets);
+        var order = solved is null ? [] : new StepOrder(scene, planner, given, solved.Order).Of(targets);
         var steps = Steps(order);
         var (outMinutes, backMinutes, damageMinutes) = (steps.Sum(s => s.OutMinutes), steps.Sum(s => s.BackMinutes), steps.Sum(s => s.DamageMinutes));
         // the search counts whole tenths of a second: their rounding must not set the bound beside the sum of the steps
@@ -22,7 +23,8 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             Kind = kind,
             ReachOnly = kind is not AccessKind.Remove,
             Proof = solved is null ? (contradictions.Count > 0 ? Proof.CannotTell : Proof.ProvedUnreachable) : solved.IsProved ? Proof.ProvedCheapest : Proof.BestFound,
-            LowerBoundMinutes = solved is null ? 0 : solved.IsProved ? total : Math.Min(solved.LowerBound / 600.0, total),
+            LowerBoundMinutes = solved is null ? 0 : solved.IsProved ? total : scene.Options.Objective == Objective.LeastLabour ? Math.Min(solved.LowerBound / 600.0, total) : 0,
+            Sought = solved is null ? null : new(scene.Options.Objective, prices.Of(solved.Cost), prices.Of(solved.LowerBound)),
             OutMinutes = outMinutes,
             BackMinutes = backMinutes,
             DamageMinutes = damageMinutes,
@@ -39,9 +41,9 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
 
     private List<RemovalStep> Steps(IReadOnlyList<int> order)
     {
-        var reasons = new Reasons(scene, planner, order, targets, allowed);
+        var reasons = new Reasons(scene, planner, given, order, targets, allowed);
         var steps = new List<RemovalStep>();
-        var done = new ItemSet(scene.Items.Count);
+        var done = given.Copy();
         foreach (var item in order)
         {
             if (Step(item, done, reasons.Of(item), steps.Count + 1) is { } step) steps.Add(step);
@@ -77,6 +79,7 @@ internal sealed class PlanWriter(Scene scene, Planner planner, IReadOnlyList<Par
             Line = (item as Disconnect)?.Line.Id,
             Medium = (item as MakeSafe)?.Medium,
             Piece = (item as TakePiece)?.Name,
+            Key = ItemKey.Of(item),
             Action = Wording.Action(scene, item),
             OutMinutes = item.Price.Out,
             BackMinutes = item.Price.Back,

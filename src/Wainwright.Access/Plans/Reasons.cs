@@ -4,7 +4,7 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Why each item of a plan is in it: the item that could not be done without it.</summary>
-internal sealed class Reasons(Scene scene, Planner planner, IReadOnlyList<int> order, IReadOnlyList<int> targets, ItemSet allowed)
+internal sealed class Reasons(Scene scene, Planner planner, ItemSet given, IReadOnlyList<int> order, IReadOnlyList<int> targets, ItemSet allowed)
 {
     public Because Of(int item)
     {
@@ -24,9 +24,10 @@ internal sealed class Reasons(Scene scene, Planner planner, IReadOnlyList<int> o
     /// <summary>The first later item that stays undone without this one and waits for it directly.</summary>
     private int FirstWaiting(int item)
     {
-        var all = ItemSet.Of(scene.Items.Count, order);
+        var all = given.Copy();
+        foreach (var one in order) all.Add(one);
         var without = planner.Doable(all.Without(item));
-        var before = new ItemSet(scene.Items.Count);
+        var before = given.Copy();
         foreach (var later in order)
         {
             if (later != item && !without.Has(later) && planner.WallOf(later, before) is not null) return later;

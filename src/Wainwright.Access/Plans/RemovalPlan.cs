@@ -33,7 +33,10 @@ public sealed record RemovalPlan
     /// <summary>What the plan is worth.</summary>
     public required Proof Proof { get; init; }
 
-    /// <summary>No plan costs less [min]; 0 when there is none.</summary>
+    /// <summary>
+    /// No plan costs less [min]; 0 when there is none, or when it is not known. Where something else than labour is sought: no
+    /// plan that has as little of it costs less.
+    /// </summary>
     public required double LowerBoundMinutes { get; init; }
 
     /// <summary>Labour until the targets are out [min], all people together.</summary>
@@ -72,8 +75,15 @@ public sealed record RemovalPlan
     /// <summary>Parts that leave the van, in order.</summary>
     public IEnumerable<PartId> PartsOut => Steps.Where(s => s.Kind == StepKind.TakeOut).SelectMany(s => s.With.Prepend(s.Part!.Value));
 
+    /// <summary>How much the plan has of what was sought, and what no plan goes below; absent when there is no plan.</summary>
+    public Sought? Sought { get; init; }
+
     /// <summary>All that is done, what only counts as done too, by its stable name and in order.</summary>
     internal IReadOnlyList<string> Order { get; init; } = [];
+
+    internal PlanQuestion? Question { get; init; }
+
+    internal ProvedBy? Proved { get; init; }
 
     /// <summary>How much was worked out for it.</summary>
     public required SearchEffort Effort { get; init; }
@@ -114,3 +124,6 @@ public sealed record HeldFor(string What, PartId? Part, IReadOnlyList<string> By
     /// <summary>Where only the clear ground outside is too little: how much more it wants; else absent.</summary>
     public LandingShort? Landing { get; init; }
 }
+
+/// <summary>What stands behind a plan, for its certificate.</summary>
+internal sealed record ProvedBy(Fitout.Job Job, AccessOptions Options, Outcome Outcome, IReadOnlyList<string> Keys, IReadOnlyList<int> Given);

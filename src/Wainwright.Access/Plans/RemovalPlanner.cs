@@ -8,28 +8,36 @@ namespace Wainwright.Access;
 public sealed partial class RemovalPlanner
 {
     private const double TenthsOfASecond = 600;
+    private const int MostSparing = 4;
 
     private readonly AccessOptions options;
     private readonly Scene scene;
-    private const int MostSparing = 4;
-
+    private readonly ItemSet given;
+    private readonly IReadOnlyList<RemovalStep> doneBefore;
+    private readonly Prices prices;
     private Planner planner;
     private Lazy<(Scene Scene, Planner Planner)> favourable;
 
     /// <param name="job">The job; what its parts say is usually taken out first is not read.</param>
     /// <param name="options">What the planner is told beside; absent for the usual.</param>
-    public RemovalPlanner(Job job, AccessOptions? options = null)
+    public RemovalPlanner(Job job, AccessOptions? options = null) : this(new(job, options ?? new(), optimistic: false), options ?? new(), [], null, null)
     {
-        this.options = options ?? new();
-        scene = new(job, this.options, optimistic: false);
-        planner = new(scene.Puzzle);
-        favourable = new(Favourable);
+    }
+
+    private RemovalPlanner(
+        Scene scene, AccessOptions options, IReadOnlyList<RemovalStep> doneBefore, Planner? learned, Func<(Scene Scene, Planner Planner)>? madeFavourable)
+    {
+        (this.scene, this.options, this.doneBefore) = (scene, options, doneBefore);
+        given = AlreadyDone.In(scene, doneBefore);
+        prices = new(scene, options.Objective);
+        planner = (learned ?? new(scene.Puzzle)).With(prices.Costs, given);
+        favourable = new(madeFavourable ?? Favourable);
     }
 
     private (Scene Scene, Planner Planner) Favourable()
     {
         var loose = new Scene(scene.Job, options, optimistic: true, like: scene);
-        return (loose, new(loose.Puzzle));
+        return (loose, new Planner(loose.Puzzle).With(loose.Puzzle.Costs, AlreadyDone.In(loose, doneBefore)));
     }
 
     /// <summary>How to take parts out, for one question.</summary>
@@ -54,6 +62,13 @@ public sealed partial class RemovalPlanner
     /// <exception cref="ArgumentException">A part is not in the job.</exception>
     public RemovalPlan Reach(IReadOnlyList<PartId> parts) => Plan(parts, AccessKind.Reach);
 
+    /// <summary>How to take some parts out, get a hand to others and see others still, in one plan.</summary>
+    /// <param name="wanted">What is wanted; what is out already is passed over.</param>
+    /// <exception cref="ArgumentException">A part is not in the job.</exception>
+    public RemovalPlan Plan(IReadOnlyList<Wanted> wanted) => Plan(wanted, wanted.Select(w => w.Kind).DefaultIfEmpty(AccessKind.Remove).Max());
+
+    private RemovalPlan Plan(IReadOnlyList<PartId> parts, AccessKind kind) => Plan([.. parts.Select(p => new Wanted(p, kind))], kind);
+
     /// <summary>
     /// Plans to take parts out and checks the plan and its proof on a model of the van made afresh, cut by cut, by code that
     /// the search does not use. All that is wrong; nothing when both hold.
@@ -62,73 +77,78 @@ public sealed partial class RemovalPlanner
     /// <exception cref="ArgumentException">A part is not in the job, or there is no plan to check.</exception>
     public IReadOnlyList<string> ProofFaults(IReadOnlyList<PartId> parts)
     {
-        if (Search(scene, planner, Wanted(parts), AccessKind.Remove) is not Solved plan) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
-        // ways that were looked for to spare a part are taken over; that they are clear is the audit's to show
-        var afresh = new Scene(scene.Job, options, optimistic: false, like: options.Tilting.ToSpare ? scene : null);
-        return CertificateCheck.Faults(Remembered.Of(afresh.Puzzle), ItemSet.All(afresh.Items.Count).Without(Stay(afresh)), plan);
+        var plan = Remove(parts);
+        if (plan.Proved?.Outcome is not Solved) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
+        return Check(PlanCertificate.Of(plan));
     }
+
+    /// <summary>Checks a certificate on a model made afresh of the job as this planner has it. All that is wrong with it.</summary>
+    /// <param name="certificate">What is said to prove a plan.</param>
+    public IReadOnlyList<string> Check(PlanCertificate certificate) =>
+        // ways that were looked for to spare a part are taken over; that they are clear is the audit's to show
+        new CertificateReading(certificate, scene.Job, options, new(scene.Job, options, options.Tilting.ToSpare ? scene : null)).Faults();
 
     /// <summary>How hand and tool come to each fixing of a plan of this planner, at its turn: for showing, and for an audit to walk.</summary>
     /// <param name="plan">A plan of this planner.</param>
-    public IReadOnlyList<HandWay> HandWays(RemovalPlan plan) => new HandEvidence(scene).Of(plan);
+    public IReadOnlyList<HandWay> HandWays(RemovalPlan plan) => new HandEvidence(scene, given).Of(plan);
 
     /// <summary>Replays a plan of this planner on the job by code that the planner does not use, and says what is wrong with it.</summary>
     /// <param name="plan">A plan of this planner.</param>
-    public AuditReport Audit(RemovalPlan plan) => PlanAudit.Of(scene.Job, options, plan, HandWays(plan));
+    public AuditReport Audit(RemovalPlan plan) => PlanAudit.Of(scene.Job, options, plan, HandWays(plan), doneBefore);
 
-    private List<PartId> Wanted(IReadOnlyList<PartId> parts)
+    private PlanQuestion Question(IReadOnlyList<Wanted> wanted)
     {
-        if (parts.FirstOrDefault(p => scene.PartOf(p) is null) is { Text: not null } unknown) throw new ArgumentException($"No part {unknown} in this job.", nameof(parts));
-        return [.. parts.Distinct().Where(scene.IsStanding)];
+        if (wanted.FirstOrDefault(w => scene.PartOf(w.Part) is null) is { Part.Text: not null } unknown) throw new ArgumentException($"No part {unknown.Part} in this job.", nameof(wanted));
+        return new([.. wanted.Distinct().Where(w => scene.IsStanding(w.Part))], []);
     }
 
-    private RemovalPlan Plan(IReadOnlyList<PartId> parts, AccessKind kind)
+    private RemovalPlan Plan(IReadOnlyList<Wanted> asked, AccessKind kind)
     {
-        var wanted = Wanted(parts);
-        var outcome = Search(scene, planner, wanted, kind);
-        for (var round = 0; round < MostSparing && outcome is Solved found && Spares(found, TargetsOf(scene, wanted, kind)); round++)
-            outcome = Search(scene, planner, wanted, kind);
-        var plan = new PlanWriter(scene, planner, parts, TargetsOf(scene, wanted, kind), ItemSet.All(scene.Items.Count).Without(Stay(scene)), kind).Write(outcome);
-        return options.Bracket && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, wanted, kind) } : plan;
+        var question = Question(asked);
+        var outcome = Search(question);
+        for (var round = 0; round < MostSparing && outcome is Solved found && Spares(found, TargetsOf(scene, question)); round++) outcome = Search(question);
+        var plan = Written([.. asked.Select(w => w.Part).Distinct()], question, outcome, kind);
+        var bracketed = options.Objective == Objective.LeastLabour || plan.Steps.Count == 0;
+        return options.Bracket && bracketed && !scene.Room.IsExact ? plan with { Bracket = BracketOf(plan, question) } : plan;
     }
 
     /// <summary>Whether a way was found that tilts a load past a part that is taken out for it; then walls that were learned no longer hold.</summary>
     private bool Spares(Solved plan, IReadOnlyList<int> targets)
     {
         if (options.Tilting is not { Tries: > 0, ToSpare: true } || !TiltToSpare.Adds(scene, plan.Order, targets)) return false;
-        planner = new(scene.Puzzle);
+        planner = new Planner(scene.Puzzle).With(prices.Costs, given);
         favourable = new(Favourable);
         return true;
     }
 
-    private Bracket? BracketOf(RemovalPlan plan, IReadOnlyList<PartId> wanted, AccessKind kind)
+    private RemovalPlan Written(IReadOnlyList<PartId> asked, PlanQuestion question, Outcome outcome, AccessKind kind) =>
+        new PlanWriter(scene, planner, prices, given, asked, TargetsOf(scene, question), ItemSet.All(scene.Items.Count).Without(Stay(scene, question)), kind)
+            .Write(outcome) with { Question = question, Proved = new(scene.Job, options, outcome, ItemKey.Of(scene), [.. given]) };
+
+    private Bracket? BracketOf(RemovalPlan plan, PlanQuestion question)
     {
         var (loose, its) = favourable.Value;
-        if (Search(loose, its, wanted, kind) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
+        if (Search(loose, its, question) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
         var low = easy.LowerBound / TenthsOfASecond;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
         var stays = easy.Order.Select(i => loose.Items[i]).OfType<TakeOut>().SelectMany(t => t.Load).Select(p => p.Id).ToHashSet();
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
     }
 
-    private Outcome Search(Scene where, Planner with, IReadOnlyList<PartId> wanted, AccessKind kind) =>
-        with.Plan(TargetsOf(where, wanted, kind), Stay(where), options.Budget, options.Stop, options.Progress is { } hear
+    private Outcome Search(PlanQuestion question) => Search(scene, planner, question);
+
+    private Outcome Search(Scene where, Planner with, PlanQuestion question) =>
+        with.Plan(TargetsOf(where, question), Stay(where, question), options.Budget, options.Stop, options.Progress is { } hear
             ? s => hear(new(s.Best / TenthsOfASecond, s.LowerBound / TenthsOfASecond, s.Questions, s.Cuts, Bracketing: where != scene))
             : null);
 
-    private ItemSet Stay(Scene where)
-    {
-        var stay = new ItemSet(where.Items.Count);
-        foreach (var (item, index) in where.Items.Select((item, index) => (item, index)))
-            if (item is TakeOut load && load.Load.Any(p => options.MustStay.Contains(p.Id)) || item is TakePiece piece && options.MustStay.Contains(piece.Part.Id))
-                stay.Add(index);
-        return stay;
-    }
+    private ItemSet Stay(Scene where, PlanQuestion question) => Staying.In(where, [.. options.MustStay, .. question.Stays]);
 
-    private static List<int> TargetsOf(Scene where, IReadOnlyList<PartId> wanted, AccessKind kind) => kind switch
-    {
-        AccessKind.See => [.. wanted.Select(where.EyeItem).OfType<int>()],
-        AccessKind.Reach => [.. wanted.Select(where.HandItem).OfType<int>()],
-        _ => [.. wanted.Select(where.OutItem)],
-    };
+    private static List<int> TargetsOf(Scene where, PlanQuestion question) =>
+        [.. question.Wanted.Select(w => w.Kind switch
+        {
+            AccessKind.See => where.EyeItem(w.Part),
+            AccessKind.Reach => where.HandItem(w.Part),
+            _ => where.OutItem(w.Part),
+        }).OfType<int>()];
 }

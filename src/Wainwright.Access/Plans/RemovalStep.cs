@@ -51,6 +51,9 @@ public sealed record RemovalStep
     /// <summary>The piece taken off.</summary>
     public string? Piece { get; init; }
 
+    /// <summary>Its name in certificates and when planning anew: the same in every plan of the job.</summary>
+    public string Key { get; init; } = "";
+
     /// <summary>In words, imperative.</summary>
     public required string Action { get; init; }
 

@@ -5,9 +5,9 @@ namespace Wainwright.Access;
 
 /// <summary>An order a fitter would choose among those that work: what is in the way first, then the fixings, then the part.</summary>
 /// <remarks>All orders cost the same. A part's own fixings come undone only when it can leave at once.</remarks>
-internal sealed class StepOrder(Scene scene, Planner planner, IReadOnlyList<int> worksInThisOrder)
+internal sealed class StepOrder(Scene scene, Planner planner, ItemSet given, IReadOnlyList<int> worksInThisOrder)
 {
-    private readonly ItemSet done = new(scene.Items.Count);
+    private readonly ItemSet done = given.Copy();
     private readonly List<int> order = [];
     private readonly HashSet<int> begun = [];
 

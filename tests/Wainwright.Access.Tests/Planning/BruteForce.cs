@@ -17,6 +17,11 @@ internal static class BruteForce
         return best;
     }
 
+    /// <summary>Every subset with the targets that can be done.</summary>
+    public static IEnumerable<ItemSet> Feasible(Puzzle puzzle, IReadOnlyList<int> targets) => Enumerable.Range(0, 1 << puzzle.Count)
+        .Where(bits => targets.All(t => (bits >> t & 1) != 0) && CanBeDone(puzzle, bits))
+        .Select(bits => ItemSet.Of(puzzle.Count, Enumerable.Range(0, puzzle.Count).Where(i => (bits >> i & 1) != 0)));
+
     private static bool CanBeDone(Puzzle puzzle, int bits)
     {
         var done = new ItemSet(puzzle.Count);

@@ -7,11 +7,11 @@ namespace Wainwright.Access;
 /// Boxes and prisms are taken as drawn; a cylinder as a bar of 32 sides around it, at most half a percent of its radius too
 /// large.
 /// </remarks>
-internal sealed class Convex
+internal sealed class WalkedSolid
 {
     private const int SidesOfRound = 32;
 
-    private Convex(Vec[] corners, Vec[] faces, Vec[] edges, int ring)
+    private WalkedSolid(Vec[] corners, Vec[] faces, Vec[] edges, int ring)
     {
         (Corners, Faces, Edges, Ring) = (corners, faces, edges, ring);
         Low = new(corners.Min(c => c.X), corners.Min(c => c.Y), corners.Min(c => c.Z));
@@ -37,12 +37,12 @@ internal sealed class Convex
     /// <summary>Whether it is a box along the vehicle axes.</summary>
     public bool IsUprightBox => Ring == 4 && Array.TrueForAll(Faces, f => Math.Max(Math.Abs(f.X), Math.Max(Math.Abs(f.Y), Math.Abs(f.Z))) > 1 - 1e-12);
 
-    public static Convex Box(Vec low, Vec high) =>
-        Drawn(2, [(low.X, low.Y), (high.X, low.Y), (high.X, high.Y), (low.X, high.Y)], low.Z, high.Z, Attitude.AsFound);
+    public static WalkedSolid Box(Vec low, Vec high) =>
+        Drawn(2, [(low.X, low.Y), (high.X, low.Y), (high.X, high.Y), (low.X, high.Y)], low.Z, high.Z, WalkedTurn.AsFound);
 
-    public static Convex Of(Solid solid)
+    public static WalkedSolid Of(Solid solid)
     {
-        var attitude = Attitude.AsFound.TurnedAbout(Attitude.AxisOf(0), solid.TiltDeg).TurnedAbout(Attitude.AxisOf(2), solid.YawDeg);
+        var attitude = WalkedTurn.AsFound.TurnedAbout(WalkedTurn.AxisOf(0), solid.TiltDeg).TurnedAbout(WalkedTurn.AxisOf(2), solid.YawDeg);
         switch (solid)
         {
             case BoxSolid box:
@@ -62,7 +62,7 @@ internal sealed class Convex
     }
 
     /// <summary>The same solid turned about a place and shifted.</summary>
-    public Convex Placed(Attitude turned, Vec about, Vec shift) =>
+    public WalkedSolid Placed(WalkedTurn turned, Vec about, Vec shift) =>
         new([.. Corners.Select(c => about + turned.Of(c - about) + shift)], [.. Faces.Select(turned.Of)], [.. Edges.Select(turned.Of)], Ring);
 
     /// <summary>Pairs of corners with an edge between them.</summary>
@@ -77,16 +77,16 @@ internal sealed class Convex
         }
     }
 
-    private static Convex Drawn(int axis, (double U, double V)[] outline, double from, double to, Attitude attitude)
+    private static WalkedSolid Drawn(int axis, (double U, double V)[] outline, double from, double to, WalkedTurn attitude)
     {
         var (u, v) = Others(axis);
-        Vec At(double a, double b, double along) => a * Attitude.AxisOf(u) + b * Attitude.AxisOf(v) + along * Attitude.AxisOf(axis);
+        Vec At(double a, double b, double along) => a * WalkedTurn.AxisOf(u) + b * WalkedTurn.AxisOf(v) + along * WalkedTurn.AxisOf(axis);
         var middle = At((outline.Min(p => p.U) + outline.Max(p => p.U)) / 2, (outline.Min(p => p.V) + outline.Max(p => p.V)) / 2, (from + to) / 2);
         var sides = outline.Select((p, i) => (From: p, To: outline[(i + 1) % outline.Length])).ToList();
         return new(
             [.. new[] { from, to }.SelectMany(along => outline.Select(p => middle + attitude.Of(At(p.U, p.V, along) - middle)))],
-            Once([.. sides.Select(s => attitude.Of(At(s.To.V - s.From.V, s.From.U - s.To.U, 0))), attitude.Of(Attitude.AxisOf(axis))]),
-            Once([.. sides.Select(s => attitude.Of(At(s.To.U - s.From.U, s.To.V - s.From.V, 0))), attitude.Of(Attitude.AxisOf(axis))]),
+            Once([.. sides.Select(s => attitude.Of(At(s.To.V - s.From.V, s.From.U - s.To.U, 0))), attitude.Of(WalkedTurn.AxisOf(axis))]),
+            Once([.. sides.Select(s => attitude.Of(At(s.To.U - s.From.U, s.To.V - s.From.V, 0))), attitude.Of(WalkedTurn.AxisOf(axis))]),
             outline.Length);
     }
 
