@@ -59,8 +59,8 @@ public sealed class PlanTests
     {
         var plan = Plan("two-that-wait-for-each-other", "--remove", "T", "--json").Json;
         Assert.Equal(["target", "targets", "reachOnly", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
-            "heldForGood", "assumes", "toMeasure", "cautions", "audit"], Names(plan));
-        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted"],
+            "heldForGood", "assumes", "toMeasure", "cautions", "audit", "kind", "sought", "certificate", "anew", "others", "keeping"], Names(plan));
+        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted", "key", "onTrial"],
             Names(plan.GetProperty("steps")[0]));
         Assert.Equal(["target", "part", "direction", "millimetres", "freeMillimetres", "dodge"], Names(plan.GetProperty("blockedBy")[0]));
         Assert.Equal(["what", "part", "by", "byParts", "nearestOpening", "millimetres", "landing", "tilting"], Names(Plan("stuck-by-one-millimetre", "--remove", "A", "--json").Json.GetProperty("heldForGood")[0]));
@@ -105,13 +105,72 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void One_part_is_reached_while_another_comes_out()
+    {
+        var plan = Plan("shared-blocker-paid-once", "--remove", "P", "--reach", "Q", "--json").Json;
+        Assert.Equal(["P", "Q"], plan.GetProperty("targets").EnumerateArray().Select(t => t.GetString()));
+        Assert.Contains("reach", plan.GetProperty("steps").EnumerateArray().Select(s => s.GetProperty("kind").GetString()));
+    }
+
+    [Fact]
+    public void The_aim_is_said_in_words_and_for_programs()
+    {
+        var plan = Plan("shared-blocker-paid-once", "--remove", "P", "Q", "--least", "parts", "--json").Json.GetProperty("sought");
+        Assert.Equal(("fewestPartsOut", 3.0), (plan.GetProperty("objective").GetString(), plan.GetProperty("value").GetDouble()));
+        Assert.Contains("takes out fewer than 3 parts", Plan("shared-blocker-paid-once", "--remove", "P", "Q", "--least", "parts").Out, StringComparison.Ordinal);
+        Assert.Equal(Exit.BadInput, Plan("shared-blocker-paid-once", "--remove", "P", "--least", "fuss").Exit);
+    }
+
+    [Fact]
+    public void Other_ways_and_the_price_of_keeping_a_part_in_come_when_asked()
+    {
+        var ran = Plan("shared-blocker-paid-once", "--remove", "P", "--others", "2", "--price-of-keeping", "U", "S");
+        Assert.Contains("another way 1", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("to keep U", ran.Out, StringComparison.Ordinal);
+        var json = Plan("shared-blocker-paid-once", "--remove", "P", "--others", "2", "--price-of-keeping", "U", "S", "--json").Json;
+        var others = json.GetProperty("others");
+        Assert.Equal(others.GetProperty("fragility").GetDouble(), json.GetProperty("keeping")[0].GetProperty("more").GetDouble(), 1e-9);
+        Assert.Equal("U", others.GetProperty("plans")[0].GetProperty("stayIn")[0].GetString());
+        Assert.Equal(0, json.GetProperty("keeping")[1].GetProperty("more").GetDouble());
+        Assert.Contains("no plan then", Plan("two-that-wait-for-each-other", "--remove", "T", "--price-of-keeping", "A").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_certificate_is_written_and_checked_and_one_that_was_changed_is_another_file()
+    {
+        using var folder = new TempFolder();
+        var file = folder.At("proof.json");
+        var ran = Plan("two-that-wait-for-each-other", "--remove", "T", "--certificate", file, "--audit");
+        Assert.Equal(Exit.Done, ran.Exit);
+        Assert.Contains("checked sentence by sentence; all of it holds", ran.Out, StringComparison.Ordinal);
+        var written = JsonDocument.Parse(File.ReadAllText(file)).RootElement;
+        Assert.Equal("out T", written.GetProperty("targets")[0].GetString());
+        Assert.Equal(Exit.FallsShort, Plan("stuck-by-one-millimetre", "--remove", "A", "--certificate", file, "--audit").Exit);
+        Assert.NotEqual(0, JsonDocument.Parse(File.ReadAllText(file)).RootElement.GetProperty("walls").GetArrayLength());
+    }
+
+    [Fact]
+    public void What_is_done_is_left_out_and_what_turned_out_otherwise_is_planned_for()
+    {
+        var all = Plan("sheared-screw-to-drill", "--remove", "A", "--json").Json.GetProperty("steps").GetArrayLength();
+        var ran = Plan("sheared-screw-to-drill", "--remove", "A", "--done", "1", "--now", "A=glued", "--json");
+        Assert.Equal(all, ran.Json.GetProperty("steps").GetArrayLength());
+        Assert.Equal(1, ran.Json.GetProperty("anew").GetProperty("done").GetArrayLength());
+        Assert.Contains("is glued: prised off", Plan("sheared-screw-to-drill", "--remove", "A", "--now", "A=glued").Out, StringComparison.Ordinal);
+        Assert.Equal(Exit.FallsShort, Plan("sheared-screw-to-drill", "--remove", "A", "--now", "A=stays").Exit);
+        Assert.Contains("was found", Plan("sheared-screw-to-drill", "--remove", "A", "--found", "box=0,0,0,10,10,10").Out, StringComparison.Ordinal);
+        foreach (var wrong in (string[][])[["--done", "1-99"], ["--done", "x"], ["--now", "A"], ["--now", "Z=glued"], ["--now", "A=bent"], ["--now", "A-screws=bent"], ["--found", "box=1,2,3"], ["--found", "box=0,0,0,0,1,1"]])
+            Assert.Equal(Exit.BadInput, Plan("sheared-screw-to-drill", ["--remove", "A", .. wrong]).Exit);
+    }
+
+    [Fact]
     public void Asked_twice_it_answers_alike() => Assert.Equal(Plan("duct-through-a-plinth", "--remove", "C", "--json").Out, Plan("duct-through-a-plinth", "--remove", "C", "--json").Out);
 
     [Fact]
-    public void A_question_without_a_part_or_with_two_meanings_is_bad_input()
+    public void A_question_without_a_part_or_of_what_is_not_there_is_bad_input()
     {
         Assert.Equal(Exit.BadInput, Plan("shared-blocker-paid-once").Exit);
-        Assert.Contains("either --reach PART or --remove PART", Plan("shared-blocker-paid-once", "--reach", "P", "--remove", "Q").Error, StringComparison.Ordinal);
+        Assert.Contains("Say what is wanted: --see PART, --reach PART or --remove PART", Plan("shared-blocker-paid-once").Error, StringComparison.Ordinal);
         Assert.Contains("there is no part “p” in this job; there is P", Plan("shared-blocker-paid-once", "--remove", "p").Error, StringComparison.Ordinal);
         Assert.Contains("there is no stage “x”", Plan("shared-blocker-paid-once", "--remove", "P", "--stage", "x").Error, StringComparison.Ordinal);
         Assert.Equal(Exit.BadInput, Plan("shared-blocker-paid-once", "--remove", "P", "--seconds", "0").Exit);
