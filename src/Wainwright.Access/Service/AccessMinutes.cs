@@ -40,7 +40,7 @@ public sealed record AccessMinutes
     /// <summary>Why it is not proved, in words; absent when it is.</summary>
     public string? Because { get; init; }
 
-    /// <summary>The plan behind it; absent when it was not asked or could not be.</summary>
+    /// <summary>The plan behind it, or what holds it; absent when nothing is in the way or it was not asked.</summary>
     public RemovalPlan? Plan { get; init; }
 
     /// <summary>Parts that come out on the way, the part itself among them where it is taken out.</summary>
@@ -51,39 +51,13 @@ public sealed record AccessMinutes
     internal static AccessMinutes NotMeasured(ServiceAccess how, Part part) =>
         new() { How = how, Sureness = Sureness.CannotTell, LowMinutes = 0, Because = $"{Wording.Name(part)} has no size and place: measure it" };
 
-    internal static AccessMinutes Of(ServiceAccess how, RemovalPlan plan)
-    {
-        var found = plan.Proof is Proof.ProvedCheapest or Proof.BestFound;
-        var low = plan.Bracket?.LowMinutes is { } easy ? Math.Min(easy, found ? plan.LowerBoundMinutes : easy) : found ? plan.LowerBoundMinutes : (double?)null;
-        return new()
-        {
-            How = how,
-            Plan = plan,
-            PartsOut = [.. plan.PartsOut.Distinct()],
-            Sureness = plan switch
-            {
-                { Proof: Proof.CannotTell } => Sureness.CannotTell,
-                // no way for the outer shapes, but one if every measure is exact: a trial fit tells
-                { Proof: Proof.ProvedUnreachable } => low is null ? Sureness.Unreachable : Sureness.CannotTell,
-                { Proof: Proof.BestFound } or { Bracket: not null } => Sureness.Bracket,
-                _ => Sureness.Proved,
-            },
-            // what is proved has one value, though the covering problem counts in tenths of a second
-            LowMinutes = plan is { Proof: Proof.ProvedCheapest, Bracket: null } ? plan.TotalMinutes : low,
-            HighMinutes = found ? plan.TotalMinutes : null,
-            Because = Doubtful(plan, low),
-        };
-    }
-
-    private static string? Doubtful(RemovalPlan plan, double? low) => plan switch
+    /// <summary>Why there is no plan, in words.</summary>
+    internal static string Stuck(RemovalPlan plan, bool tooClose) => plan switch
     {
         { Proof: Proof.CannotTell } => plan.ToMeasure is [.., var last] ? last : "the measures contradict one another",
-        { Proof: Proof.ProvedUnreachable } when low is not null => "no way with the shapes as drawn, but one if round and slanting parts are as small as they can be: a trial fit tells",
-        { Proof: Proof.ProvedUnreachable } => plan.HeldForGood is [var held, ..] ? HeldWords(held) : "no way by these moves",
-        { Proof: Proof.BestFound } => "the search ended before its proof",
-        { Bracket.Differs: { Count: > 0 } differs } => $"a trial fit may save {string.Join(", ", differs)}",
-        { Bracket: not null } => "round and slanting parts may leave an easier way",
-        _ => null,
+        _ when tooClose => "no way with the shapes as drawn, but one if round and slanting parts are as small as they can be: a trial fit tells",
+        { HeldForGood: [var held, ..] } => HeldWords(held),
+        _ => "no way by these moves",
     };
 
     private static string HeldWords(HeldFor held) => held switch

@@ -16,7 +16,7 @@ public static class UpkeepRound
     {
         ArgumentNullException.ThrowIfNull(job);
         var asBuilt = (options ?? new()) with { AlreadyOut = [], MustStay = [] };
-        var planner = new RemovalPlanner(job, asBuilt);
+        var van = new Inquiry(job, asBuilt);
         var wanted = job.Parts.Where(p => p.Service.Count > 0).ToList();
         var (done, total) = (0, wanted.Count * Ways.Length);
         var found = wanted.ConvertAll(part =>
@@ -24,7 +24,7 @@ public static class UpkeepRound
             var ways = Ways.ToDictionary(how => how, how =>
             {
                 if (asBuilt.Stop.IsCancellationRequested) return AccessMinutes.NotAsked(how);
-                var answer = Ask(planner, part, how);
+                var answer = van.Access(part, how);
                 if (asBuilt.Stop.IsCancellationRequested && answer.HighMinutes is null) return AccessMinutes.NotAsked(how);
                 done++;
                 progress?.Report(new(done, total, Wording.Name(part)));
@@ -57,16 +57,4 @@ public static class UpkeepRound
         "Each visit is made on its own, at its own interval; visits made together share work and cost less.",
         "Minutes are for getting there and bringing everything back; the service work itself is not in them.",
     ];
-
-    private static AccessMinutes Ask(RemovalPlanner planner, Part part, ServiceAccess how)
-    {
-        // a part outside the shell comes off outwards: its own size decides nothing
-        if (part.Solids.Count == 0 && !(part.Outside && how == ServiceAccess.Remove)) return AccessMinutes.NotMeasured(how, part);
-        return how switch
-        {
-            ServiceAccess.See => new() { How = how, Sureness = Sureness.CannotTell, LowMinutes = 0, Because = "lines of sight are not looked at yet" },
-            ServiceAccess.Reach => AccessMinutes.Of(how, planner.Reach([part.Id])),
-            _ => AccessMinutes.Of(how, planner.Remove([part.Id])),
-        };
-    }
 }

@@ -1,0 +1,111 @@
+using Wainwright.Fitout;
+using Wainwright.Geometry;
+
+namespace Wainwright.Access;
+
+/// <summary>One van asked over and over how its parts are got at: prices first, a plan in words only where it is wanted.</summary>
+internal sealed class Inquiry
+{
+    private const double TenthsOfASecond = 600;
+
+    private readonly AccessOptions options;
+    private readonly Lazy<Inquiry> favourable;
+    private readonly bool optimistic;
+
+    public Inquiry(Job job, AccessOptions options, bool optimistic = false)
+    {
+        (this.options, this.optimistic) = (options, optimistic);
+        Scene = new(job, options, optimistic);
+        Planner = new(Scene.Puzzle);
+        favourable = new(() => new(job, options, optimistic: true));
+    }
+
+    public Scene Scene { get; }
+
+    public Planner Planner { get; }
+
+    /// <summary>The item that says a part is seen, reached or out; absent when it has no measures to see or touch.</summary>
+    public int? Target(PartId part, ServiceAccess how) => how switch
+    {
+        ServiceAccess.See => Scene.EyeItem(part),
+        ServiceAccess.Reach => Scene.HandItem(part),
+        _ => Scene.OutItem(part),
+    };
+
+    public Outcome Ask(IReadOnlyList<int> targets) => Planner.Plan(targets, null, options.Budget, options.Stop);
+
+    /// <summary>What items cost with all that they need in every plan [0.1 s].</summary>
+    public long Needed(params IEnumerable<int> items)
+    {
+        var all = ItemSet.Of(Scene.Items.Count, items);
+        var open = new Stack<int>(all);
+        while (open.TryPop(out var next))
+            foreach (var need in Scene.Puzzle.Needs[next])
+            {
+                if (all.Has(need)) continue;
+                all.Add(need);
+                open.Push(need);
+            }
+        return all.Sum(i => Scene.Puzzle.Costs[i]);
+    }
+
+    /// <summary>What it takes to see, reach or take out a part.</summary>
+    public AccessMinutes Access(Part part, ServiceAccess how)
+    {
+        if (part.Solids.Count == 0 && !(part.Outside && how == ServiceAccess.Remove)) return AccessMinutes.NotMeasured(how, part);
+        var target = Target(part.Id, how)!.Value;
+        var outcome = Ask([target]);
+        if (outcome is not Solved solved) return Without(part, how, outcome);
+        var low = solved.LowerBound;
+        // what every plan needs costs the same whatever the shapes are: no second look can lower it
+        if (options.Bracket && low > Needed(target) && Low(part.Id, how) is { } easy) low = Math.Min(low, easy);
+        return new()
+        {
+            How = how,
+            Sureness = low >= solved.Cost ? Sureness.Proved : Sureness.Bracket,
+            LowMinutes = low / TenthsOfASecond,
+            HighMinutes = solved.Cost / TenthsOfASecond,
+            PartsOut = PartsOut(solved.Order),
+            Because = low >= solved.Cost ? null : solved.IsProved ? "round and slanting parts may leave an easier way: a trial fit tells" : "the search ended before its proof",
+            Plan = solved.Cost > 0 ? Written(part.Id, how, solved) : null,
+        };
+    }
+
+    public IReadOnlyList<PartId> PartsOut(IEnumerable<int> order) => [.. order.Select(i => Scene.Items[i]).SelectMany(item => item switch
+    {
+        TakeOut load => load.Load.Select(p => p.Id),
+        TakePiece piece => [piece.Part.Id],
+        _ => [],
+    }).Distinct()];
+
+    private AccessMinutes Without(Part part, ServiceAccess how, Outcome outcome)
+    {
+        var plan = Written(part.Id, how, outcome);
+        var low = options.Bracket ? Low(part.Id, how) : null;
+        var doubtful = plan.Proof == Proof.CannotTell || low is not null;
+        return new()
+        {
+            How = how,
+            Sureness = doubtful ? Sureness.CannotTell : Sureness.Unreachable,
+            LowMinutes = low / TenthsOfASecond,
+            Because = AccessMinutes.Stuck(plan, tooClose: low is not null),
+            Plan = plan,
+        };
+    }
+
+    /// <summary>No plan costs less if round and slanting parts are as small as they can be [0.1 s]; absent when even then there is none, or nothing is round.</summary>
+    private long? Low(PartId part, ServiceAccess how)
+    {
+        if (optimistic || Scene.Room.IsExact) return null;
+        var loose = favourable.Value;
+        return loose.Target(part, how) is { } target && loose.Ask([target]) is Solved easy ? easy.LowerBound : null;
+    }
+
+    private RemovalPlan Written(PartId part, ServiceAccess how, Outcome outcome) =>
+        new PlanWriter(Scene, Planner, [part], [Target(part, how)!.Value], ItemSet.All(Scene.Items.Count), how switch
+        {
+            ServiceAccess.See => AccessKind.See,
+            ServiceAccess.Reach => AccessKind.Reach,
+            _ => AccessKind.Remove,
+        }).Write(outcome);
+}
