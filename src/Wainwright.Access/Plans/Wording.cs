@@ -103,7 +103,7 @@ internal static class Wording
     private static string To(Scene scene, Joint joint) =>
         joint.To is { } to ? $" from {Name(scene.PartOf(to))}" : joint.Into is { } into ? $" from {into}" : "";
 
-    private static string Fixings(Joint joint)
+    internal static string Fixings(Joint joint)
     {
         var standing = LabourTable.Counts(joint).Standing;
         var kind = joint.Type switch

@@ -46,6 +46,9 @@ public sealed record AccessMinutes
     /// <summary>Parts that come out on the way, the part itself among them where it is taken out.</summary>
     public IReadOnlyList<PartId> PartsOut { get; init; } = [];
 
+    /// <summary>What the search came to; absent when it was not asked.</summary>
+    internal Outcome? Outcome { get; init; }
+
     internal static AccessMinutes NotAsked(ServiceAccess how) => new() { How = how, Sureness = Sureness.NotAsked, Because = "stopped before it was asked" };
 
     internal static AccessMinutes NotMeasured(ServiceAccess how, Part part) =>

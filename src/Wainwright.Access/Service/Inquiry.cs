@@ -34,11 +34,11 @@ internal sealed class Inquiry
 
     public Outcome Ask(IReadOnlyList<int> targets) => Planner.Plan(targets, null, options.Budget, options.Stop);
 
-    /// <summary>What items cost with all that they need in every plan [0.1 s].</summary>
-    public long Needed(params IEnumerable<int> items)
+    /// <summary>An item and all that it needs in every plan.</summary>
+    public ItemSet NeededBy(int item)
     {
-        var all = ItemSet.Of(Scene.Items.Count, items);
-        var open = new Stack<int>(all);
+        var all = ItemSet.Of(Scene.Items.Count, item);
+        var open = new Stack<int>([item]);
         while (open.TryPop(out var next))
             foreach (var need in Scene.Puzzle.Needs[next])
             {
@@ -46,8 +46,11 @@ internal sealed class Inquiry
                 all.Add(need);
                 open.Push(need);
             }
-        return all.Sum(i => Scene.Puzzle.Costs[i]);
+        return all;
     }
+
+    /// <summary>What an item costs with all that it needs in every plan [0.1 s].</summary>
+    public long Needed(int item) => NeededBy(item).Sum(i => Scene.Puzzle.Costs[i]);
 
     /// <summary>What it takes to see, reach or take out a part.</summary>
     public AccessMinutes Access(Part part, ServiceAccess how)
@@ -67,6 +70,7 @@ internal sealed class Inquiry
             HighMinutes = solved.Cost / TenthsOfASecond,
             PartsOut = PartsOut(solved.Order),
             Because = low >= solved.Cost ? null : solved.IsProved ? "round and slanting parts may leave an easier way: a trial fit tells" : "the search ended before its proof",
+            Outcome = solved,
             Plan = solved.Cost > 0 ? Written(part.Id, how, solved) : null,
         };
     }
@@ -89,6 +93,7 @@ internal sealed class Inquiry
             Sureness = doubtful ? Sureness.CannotTell : Sureness.Unreachable,
             LowMinutes = low / TenthsOfASecond,
             Because = AccessMinutes.Stuck(plan, tooClose: low is not null),
+            Outcome = outcome,
             Plan = plan,
         };
     }

@@ -47,6 +47,9 @@ public sealed record Upkeep
     /// <summary>What to heed.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>The van as it was asked, with what was learned; absent for an upkeep that was not asked of a van.</summary>
+    internal Inquiry? Van { get; init; }
+
     private MaintenanceTime.Result Upper =>
         MaintenanceTime.Of(Parts.SelectMany(p => p.Visits).Where(v => v.Minutes.HighMinutes is not null).Select(v => new MaintenanceTime.Visit(v.TimesPerYear, v.Minutes.HighMinutes!.Value)));
 }

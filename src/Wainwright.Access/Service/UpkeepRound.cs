@@ -44,6 +44,7 @@ public static class UpkeepRound
         return new()
         {
             Parts = [.. found.OrderByDescending(p => p.Visits.Sum(v => v.HighMinutesPerYear ?? v.LowMinutesPerYear ?? 0)).ThenBy(p => p.Part.Text, StringComparer.Ordinal)],
+            Van = van,
             Done = done,
             Total = total,
             Assumes = [.. Assumes, .. Doubt.Assumptions],
