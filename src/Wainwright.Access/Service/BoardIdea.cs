@@ -5,10 +5,10 @@ namespace Wainwright.Access;
 /// <summary>Changes made to a board itself: a hatch cut into it, or a strip cut off it.</summary>
 internal static class BoardIdea
 {
-    private const double ThickestMm = 45, RimMm = 40, HatchMm = 300, LeastHatchMm = 120; // a hand with a tool needs 100 mm; common practice, no source
+    private const double ThickestMm = 45, RimMm = 40, HatchMm = 300, LeastHatchMm = 120, FarthestMm = 300; // a hand with a tool needs 100 mm; common practice, no source
     private const double BoardKgPerM3 = 600; // plywood; common practice, no source
 
-    /// <summary>A service hatch opposite something, in each board of a part that covers it.</summary>
+    /// <summary>A service hatch opposite something, in each board of a part that covers it within an arm's length.</summary>
     public static IEnumerable<Idea> Hatches(Job job, Part part, Part behind, int partOut)
     {
         if (behind.Bounds() is not var (low, high)) yield break;
@@ -19,7 +19,8 @@ internal static class BoardIdea
             var thin = Array.IndexOf(size, size.Min());
             if (size[thin] > ThickestMm || middle[thin] > at[thin] && middle[thin] < at[thin] + size[thin]) continue;
             var (from, to) = ((double[])[.. at], (double[])[at[0] + size[0], at[1] + size[1], at[2] + size[2]]);
-            var fits = true;
+            var (near, far) = (Of(low, thin), Of(high, thin));
+            var fits = Math.Max(near - (at[thin] + size[thin]), at[thin] - far) <= FarthestMm;
             for (var axis = 0; axis < 3; axis++)
             {
                 if (axis == thin) continue;

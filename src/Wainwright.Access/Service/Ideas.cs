@@ -6,6 +6,7 @@ namespace Wainwright.Access;
 internal sealed class Ideas(Job job, Inquiry van, IReadOnlyList<UpkeepVisit> visits)
 {
     private const int MostCutBackMm = 60; // more than a strip is another part; common practice, no source
+    private const double ToolAndHandMm = 150; // common practice, no source
     private const double HeavyMm2 = 10; // leads of this section and more are bolted, not plugged; common practice, no source
 
     public IReadOnlyList<Idea> All()
@@ -27,15 +28,15 @@ internal sealed class Ideas(Job job, Inquiry van, IReadOnlyList<UpkeepVisit> vis
         }
     }
 
-    /// <summary>Joints that cost more to get at than to undo, from every other side.</summary>
+    /// <summary>Joints between parts that cost more to get at than to undo, from every other side that is not at the skin.</summary>
     private IEnumerable<Idea> OtherSides(List<(Joint Joint, int Item)> undone)
     {
         foreach (var (joint, item) in undone)
         {
-            if (joint is not { Points.Count: > 0, Release: { From: { } now, Licence: null } } || van.Scene.PartOf(joint.Part) is not { } part) continue;
+            if (joint is not { Points.Count: > 0, To: not null, Release: { From: { } now, Licence: null } } || van.Scene.PartOf(joint.Part) is not { } part) continue;
             if (van.Ask([item]) is not Solved alone || alone.Cost <= van.Needed(item)) continue;
             foreach (var side in Enum.GetValues<Direction>())
-                if (side != now) yield return Idea.OtherSide(job, part, joint, item, side);
+                if (side != now && joint.Points.All(p => ToTheSkinMm(p, side) > ToolAndHandMm)) yield return Idea.OtherSide(job, part, joint, item, side);
         }
     }
 
@@ -56,18 +57,15 @@ internal sealed class Ideas(Job job, Inquiry van, IReadOnlyList<UpkeepVisit> vis
         return ends.GroupBy(e => e.At.Id).Select(g => Idea.Plugs(job, g.First().At, [.. g.Select(e => (e.Line, e.IsFrom, e.Joint, e.Item))]));
     }
 
-    /// <summary>Boards that came out so that something behind them is seen or touched, and parts that a load just does not pass.</summary>
+    /// <summary>Boards in front of what is to be seen or touched, and parts that a load just does not pass.</summary>
     private IEnumerable<Idea> Boards(UpkeepVisit visit, IReadOnlyList<int> order)
     {
         var wanted = van.Scene.PartOf(visit.Part)!;
-        foreach (var part in van.PartsOut(order).Where(p => p != visit.Part).Select(p => van.Scene.PartOf(p)!))
-        {
-            var out_ = van.Scene.OutItem(part.Id);
-            if (visit.Need.Access != ServiceAccess.Remove)
-                foreach (var hatch in BoardIdea.Hatches(job, part, wanted, out_)) yield return hatch;
-            else
-                foreach (var cut in CutBacks(wanted, only: part)) yield return cut;
-        }
+        if (visit.Minutes.HighMinutes is null or 0 || visit.Need.Access == ServiceAccess.Remove)
+            return van.PartsOut(order).Where(p => p != visit.Part).SelectMany(p => CutBacks(wanted, only: van.Scene.PartOf(p)!));
+        // boards only: wet, gas-tight and outer skins are left whole
+        return job.Parts.Where(p => p is { System: PartSystem.Furniture or PartSystem.Lining, Outside: false } && p != wanted)
+            .SelectMany(p => BoardIdea.Hatches(job, p, wanted, van.Scene.OutItem(p.Id)));
     }
 
     private IEnumerable<Idea> Stuck() => visits.Where(v => v is { Need.Access: ServiceAccess.Remove, Minutes.Outcome: Unreachable }).SelectMany(v => CutBacks(van.Scene.PartOf(v.Part)!, only: null));
@@ -80,6 +78,20 @@ internal sealed class Ideas(Job job, Inquiry van, IReadOnlyList<UpkeepVisit> vis
             // where the load would have to shift to is where the other is to give way
             if (BoardIdea.CutBack(job, part, PartBody.DirectionOf(hindrance.Dodge), hindrance.ShortMm, passing, van.Scene.OutItem(part.Id)) is { } cut) yield return cut;
         }
+    }
+
+    private double ToTheSkinMm(Place at, Direction side)
+    {
+        var space = job.Vehicle.LoadSpace;
+        return side switch
+        {
+            Direction.Forward => at.XMm,
+            Direction.Rearward => space.LengthMm.Value - at.XMm,
+            Direction.Left => at.YMm,
+            Direction.Right => space.WidthMm.Value - at.YMm,
+            Direction.Down => at.ZMm,
+            _ => space.HeightMm.Value - at.ZMm,
+        };
     }
 
     private static bool IsScrewed(Joint joint) => joint.Release is { Way: ReleaseWay.Unscrew or ReleaseWay.Drill, Licence: null, Destructive: false }

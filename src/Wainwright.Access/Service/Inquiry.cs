@@ -62,12 +62,14 @@ internal sealed class Inquiry
         var low = solved.LowerBound;
         // what every plan needs costs the same whatever the shapes are: no second look can lower it
         if (options.Bracket && low > Needed(target) && Low(part.Id, how) is { } easy) low = Math.Min(low, easy);
+        var minutes = solved.Order.Sum(i => Scene.Items[i].Price is var price ? price.Out + price.Back + price.Damage : 0);
         return new()
         {
             How = how,
             Sureness = low >= solved.Cost ? Sureness.Proved : Sureness.Bracket,
-            LowMinutes = low / TenthsOfASecond,
-            HighMinutes = solved.Cost / TenthsOfASecond,
+            // the search counts in whole tenths of a second; what is proved has one value
+            LowMinutes = low >= solved.Cost ? minutes : Math.Min(minutes, low / TenthsOfASecond),
+            HighMinutes = minutes,
             PartsOut = PartsOut(solved.Order),
             Because = low >= solved.Cost ? null : solved.IsProved ? "round and slanting parts may leave an easier way: a trial fit tells" : "the search ended before its proof",
             Outcome = solved,

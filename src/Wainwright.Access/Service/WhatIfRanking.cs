@@ -10,15 +10,16 @@ namespace Wainwright.Access;
 /// </remarks>
 public static class WhatIfRanking
 {
-    private const double TenthsOfASecond = 600, WorthALook = 0.05; // min a year
+    private const double TenthsOfASecond = 600, WorthALook = 0.5; // min a year: less is no reason to build anything; common practice, no source
 
     /// <summary>The changes that save most.</summary>
     /// <param name="job">The job.</param>
     /// <param name="upkeep">What service costs as built; of the same job.</param>
     /// <param name="options">What the planner was told for it.</param>
     /// <param name="most">How many to rank, 1 or more.</param>
+    /// <param name="looks">How many may be planned through; the rest are reported with their bound.</param>
     /// <param name="progress">Told after each change planned.</param>
-    public static WhatIfs Of(Job job, Upkeep upkeep, AccessOptions? options = null, int most = 5, IProgress<AccessProgress>? progress = null)
+    public static WhatIfs Of(Job job, Upkeep upkeep, AccessOptions? options = null, int most = 5, int looks = 20, IProgress<AccessProgress>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(upkeep);
@@ -31,9 +32,9 @@ public static class WhatIfRanking
             .Where(x => x.AtMost > WorthALook)
             .OrderByDescending(x => x.AtMost).ThenBy(x => x.Idea.What, StringComparer.Ordinal).ToList();
         var (found, planned) = (new List<WhatIf>(), 0);
-        for (; planned < thought.Count && !told.Stop.IsCancellationRequested; planned++)
+        for (; planned < Math.Min(looks, thought.Count) && !told.Stop.IsCancellationRequested; planned++)
         {
-            if (found.Count >= most && thought[planned].AtMost <= Ranked(found).ElementAt(most - 1).SavedMinutesPerYear) break;
+            if (Distinct(Ranked(found)).ElementAtOrDefault(most - 1) is { } least && thought[planned].AtMost <= least.SavedMinutesPerYear) break;
             progress?.Report(new(planned, thought.Count, thought[planned].Idea.What));
             if (Planned(job, van, visits, thought[planned].Idea, told) is { } gain) found.Add(gain);
         }
@@ -68,6 +69,7 @@ public static class WhatIfRanking
         var change = new Change(idea.What, idea.Edits);
         if (change.On(job).Job is not { } changed) return null; // the van would not be sound so
         var then = new Inquiry(changed, options);
+        HandedOn.To(van, then);
         var (gains, proved) = (new List<WhatIfGain>(), true);
         foreach (var group in visits.GroupBy(v => (v.Part, v.Need.Access)))
         {
