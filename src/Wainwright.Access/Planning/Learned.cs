@@ -80,18 +80,6 @@ internal sealed class Learned
         }
     }
 
-    /// <summary>Takes over what another puzzle taught of an item that is asked the same here.</summary>
-    /// <param name="from">What the other puzzle taught.</param>
-    /// <param name="theirs">The item there.</param>
-    /// <param name="ours">The same item here.</param>
-    /// <param name="way">A way there as one here; absent where it no longer holds.</param>
-    /// <param name="wall">A wall there as one here; absent where it no longer holds.</param>
-    public void TakeOver(Learned from, int theirs, int ours, Func<ItemSet, ItemSet?> way, Func<ItemSet, ItemSet?> wall)
-    {
-        ways[ours].AddRange(from.ways[theirs].Select(way).OfType<ItemSet>());
-        walls[ours].AddRange(from.walls[theirs].Select(wall).OfType<ItemSet>());
-    }
-
     /// <summary>Stored in front; those that say less go.</summary>
     private static void Keep(List<ItemSet> stored, ItemSet set)
     {

@@ -30,15 +30,6 @@ public sealed class Planner
     /// <summary>Tells the planner an answer that is known to hold.</summary>
     internal void Know(int item, Reply reply) => learned.Know(item, reply);
 
-    private Planner(Puzzle puzzle, Learned learned)
-        : this(puzzle) => this.learned = learned;
-
-    /// <summary>What was learned so far.</summary>
-    internal Learned Learned => learned;
-
-    /// <summary>The same questions at other prices; what was learned serves both.</summary>
-    internal Planner At(IReadOnlyList<long> costs) => new(puzzle with { Costs = costs }, learned);
-
     /// <summary>The cheapest plan, or the best one found with its lower bound, or the proof that there is none.</summary>
     /// <param name="targets">What must be done.</param>
     /// <param name="forbidden">What must not be done.</param>

@@ -38,7 +38,8 @@ internal sealed class HandedOn
         var hand = new HandedOn(before.Scene, after.Scene);
         for (var item = 0; item < before.Scene.Items.Count; item++)
             if (hand.IsAskedTheSame(before.Scene.Items[item]) && hand.now.TryGetValue(ItemKey.Of(before.Scene.Items[item]), out var same))
-                after.Planner.Learned.TakeOver(before.Planner.Learned, item, same, hand.Translated, hand.Wall);
+                foreach (var reply in before.Planner.Known(item))
+                    if (hand.Now(reply) is { } still) after.Planner.Know(same, still);
     }
 
     private static IEnumerable<T> Changed<T>(IEnumerable<T> before, IEnumerable<T> after) where T : class
@@ -56,6 +57,13 @@ internal sealed class HandedOn
         HandOn hand => !changed.Contains(hand.Part.Id),
         EyeOn eye => !changed.Contains(eye.Part.Id),
         _ => false,
+    };
+
+    private Reply? Now(Reply reply) => reply switch
+    {
+        Free { Way: var way } => Translated(way) is { } still ? new Free(still) : null,
+        Held { Wall: var wall } => Wall(wall) is { } still ? new Held(still) : null,
+        _ => null,
     };
 
     private ItemSet? Wall(ItemSet wall) => lids.Count == 0 && wall.Meets(changedOut) ? null : Translated(wall);

@@ -11,13 +11,21 @@ internal sealed class Inquiry
     private readonly AccessOptions options;
     private readonly Lazy<Inquiry> favourable;
     private readonly bool optimistic;
+    private readonly Prices prices;
+    private readonly Lazy<(Prices Prices, Planner Planner)> fewest;
 
     public Inquiry(Job job, AccessOptions options, bool optimistic = false)
     {
         (this.options, this.optimistic) = (options, optimistic);
         Scene = new(job, options, optimistic);
         Planner = new(Scene.Puzzle);
+        prices = new(Scene, Objective.LeastLabour);
         favourable = new(() => new(job, options, optimistic: true));
+        fewest = new(() =>
+        {
+            var parts = new Prices(Scene, Objective.FewestPartsOut);
+            return (parts, Planner.With(parts.Costs, new(Scene.Items.Count)));
+        });
     }
 
     public Scene Scene { get; }
@@ -77,6 +85,17 @@ internal sealed class Inquiry
         };
     }
 
+    /// <summary>Fewest parts that have to come out before a hand is on a part; absent when there is no way, or it was not found for sure.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="reach">How it is reached at the least labour.</param>
+    public int? Depth(Part part, AccessMinutes reach)
+    {
+        if (reach is { HighMinutes: not null, PartsOut.Count: 0 }) return 0;
+        if (reach.Outcome is not Solved || Target(part.Id, ServiceAccess.Reach) is not { } target) return null;
+        var (parts, planner) = fewest.Value;
+        return planner.Plan([target], null, options.Budget, options.Stop) is Solved { IsProved: true } plan ? (int)Math.Ceiling(parts.Of(plan.Cost) - 1e-9) : null;
+    }
+
     public IReadOnlyList<PartId> PartsOut(IEnumerable<int> order) => [.. order.Select(i => Scene.Items[i]).SelectMany(item => item switch
     {
         TakeOut load => load.Load.Select(p => p.Id),
@@ -109,7 +128,7 @@ internal sealed class Inquiry
     }
 
     private RemovalPlan Written(PartId part, ServiceAccess how, Outcome outcome) =>
-        new PlanWriter(Scene, Planner, [part], [Target(part, how)!.Value], ItemSet.All(Scene.Items.Count), how switch
+        new PlanWriter(Scene, Planner, prices, new(Scene.Items.Count), [part], [Target(part, how)!.Value], ItemSet.All(Scene.Items.Count), how switch
         {
             ServiceAccess.See => AccessKind.See,
             ServiceAccess.Reach => AccessKind.Reach,

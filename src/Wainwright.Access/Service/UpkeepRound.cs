@@ -37,6 +37,7 @@ public static class UpkeepRound
                 See = ways[ServiceAccess.See],
                 Reach = ways[ServiceAccess.Reach],
                 Remove = ways[ServiceAccess.Remove],
+                Depth = van.Depth(part, ways[ServiceAccess.Reach]),
                 Visits = [.. part.Service.Select(need => new UpkeepVisit(part.Id, need, ways[need.Access]))],
             };
         });
