@@ -1,3 +1,4 @@
+using Wainwright.Access;
 using Wainwright.Fitout;
 
 namespace Wainwright.Web;
@@ -7,6 +8,25 @@ internal static class Go
 {
     public static string Job(string job, string screen = "", string item = "") =>
         $"job/{Uri.EscapeDataString(job)}{(screen.Length > 0 ? "/" + screen : "")}{(item.Length > 0 ? "/" + Uri.EscapeDataString(item) : "")}";
+
+    /// <summary>The screen that answers a question for the planner.</summary>
+    public static string Way(string job, WayQuestion asked) => Job(job, Word(asked.Kind), Ids(asked.Targets)) + Query(asked, '?');
+
+    /// <summary>The work sheet of the same question.</summary>
+    public static string WorkSheet(string job, WayQuestion asked) => $"{Job(job, "work.html")}?parts={Uri.EscapeDataString(Ids(asked.Targets))}&how={Word(asked.Kind)}{Query(asked, '&')}";
+
+    public static AccessKind? Kind(string screen) => screen switch { "way" => AccessKind.Remove, "reach" => AccessKind.Reach, "see" => AccessKind.See, _ => null };
+
+    private static string Word(AccessKind kind) => kind switch { AccessKind.See => "see", AccessKind.Reach => "reach", _ => "way" };
+
+    private static string Ids(IEnumerable<PartId> parts) => string.Join(' ', parts);
+
+    private static string Query(WayQuestion asked, char first)
+    {
+        (string Name, string Value)[] said = [("stay", Ids(asked.LeaveAlone)), ("out", Ids(asked.OutAlready))];
+        var given = said.Where(s => s.Value.Length > 0).Select(s => $"{s.Name}={Uri.EscapeDataString(s.Value)}").ToList();
+        return given.Count == 0 ? "" : first + string.Join('&', given);
+    }
 
     public static string Part(string job, PartId part) => Job(job, "part", part.Text);
 

@@ -6,32 +6,53 @@ namespace Wainwright.Web;
 
 /// <summary>A question for the planner.</summary>
 /// <param name="Targets">Parts wanted, in the order typed.</param>
-/// <param name="Reach">Whether a hand is enough.</param>
-/// <param name="MustStay">Parts that must stay in.</param>
-public sealed record WayQuestion(IReadOnlyList<PartId> Targets, bool Reach, IReadOnlyList<PartId> MustStay)
+/// <param name="Kind">How close one has to come.</param>
+/// <param name="LeaveAlone">Parts that must stay in.</param>
+/// <param name="OutAlready">Parts that are out beside those of the last stage.</param>
+public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind, IReadOnlyList<PartId> LeaveAlone, IReadOnlyList<PartId> OutAlready)
 {
-    internal string Key => $"{(Reach ? "reach" : "out")} {string.Join(' ', Targets.Order())} / {string.Join(' ', MustStay.Order())}";
+    /// <summary>The same for the same question, however it was typed.</summary>
+    public string Key => $"{Kind} {Sorted(Targets)} / {Sorted(LeaveAlone)} / {Sorted(OutAlready)}";
+
+    /// <summary>Every part it names.</summary>
+    public IEnumerable<PartId> Parts => Targets.Concat(LeaveAlone).Concat(OutAlready);
+
+    /// <summary>What the planner is told of a job as it stands.</summary>
+    public AccessOptions Told(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return new() { AlreadyOut = [.. (job.Stages is [.., var stage] ? stage.PartsOut : []).Concat(OutAlready).Distinct()], MustStay = LeaveAlone };
+    }
+
+    private static string Sorted(IEnumerable<PartId> parts) => string.Join(' ', parts.Select(p => p.Text).Order(StringComparer.Ordinal));
 }
 
 /// <summary>An answer of the planner.</summary>
 /// <param name="Plan">The plan.</param>
 /// <param name="Sequence">Entry of the journal it was made after.</param>
-/// <param name="Before">The answer to the same question at an earlier entry; absent when it was not asked then.</param>
-public sealed record WayAnswer(RemovalPlan Plan, int Sequence, WayAnswer? Before);
+/// <param name="Before">The plan for the same question at an earlier entry; absent when it was not asked then.</param>
+/// <param name="Desk">The planner that made it, to be asked further.</param>
+public sealed record WayAnswer(RemovalPlan Plan, int Sequence, (RemovalPlan Plan, int Sequence)? Before, PlanDesk Desk);
 
 /// <summary>Ways out asked for while a job is open. Remembers the last answers, so that one sees what a change of the record did.</summary>
 public sealed class Ways
 {
-    private readonly Dictionary<string, WayAnswer> last = [];
+    private readonly Dictionary<string, (RemovalPlan Plan, int Sequence, (RemovalPlan, int)? Before)> last = [];
+    private (string Key, WayAnswer Answer)? open;
 
     /// <summary>Asks the planner away from the screen's thread. Ended early, it gives the best found so far.</summary>
-    public async Task<WayAnswer> Ask(StoredJob stored, WayQuestion question, CancellationToken stop, Action<SearchProgress>? hear = null)
+    public async Task<WayAnswer> Ask(StoredJob stored, WayQuestion question, Action<SearchProgress>? hear = null, CancellationToken stop = default)
     {
-        if (last.TryGetValue(question.Key, out var known) && known.Sequence == stored.Sequence && known.Plan.Proof != Proof.BestFound) return known;
-        var job = stored.Job;
-        var options = new AccessOptions { AlreadyOut = job.Stages is [.., var stage] ? stage.PartsOut : [], MustStay = question.MustStay, Stop = stop, Progress = hear };
-        var plan = await Task.Run(() => question.Reach ? RemovalPlanner.Reach(job, question.Targets, options) : RemovalPlanner.Remove(job, question.Targets, options), CancellationToken.None);
-        var before = known?.Sequence == stored.Sequence ? known.Before : known is null ? null : known with { Before = null };
-        return last[question.Key] = new(plan, stored.Sequence, before);
+        ArgumentNullException.ThrowIfNull(stored);
+        ArgumentNullException.ThrowIfNull(question);
+        if (open is { } same && same.Key == question.Key && same.Answer.Sequence == stored.Sequence && same.Answer.Plan.Proof != Proof.BestFound) return same.Answer;
+        var desk = new PlanDesk(stored.Job, question.Told(stored.Job));
+        var plan = await desk.Ask(p => p.Answer(question), hear, stop);
+        (RemovalPlan, int)? before = last.TryGetValue(question.Key, out var known) ? known.Sequence == stored.Sequence ? known.Before : (known.Plan, known.Sequence) : null;
+        last[question.Key] = (plan, stored.Sequence, before);
+        var answer = new WayAnswer(plan, stored.Sequence, before, desk);
+        // planners are large: only the one on the screen is kept
+        open = (question.Key, answer);
+        return answer;
     }
 }

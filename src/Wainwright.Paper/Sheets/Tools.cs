@@ -3,8 +3,9 @@ using Wainwright.Fitout;
 namespace Wainwright.Paper;
 
 /// <summary>What to have in hand for a fixing, in the workshop's words.</summary>
-internal static class Tools
+public static class Tools
 {
+    /// <summary>The tool for a fixing.</summary>
     public static string For(Joint joint) => joint.Release.Way switch
     {
         ReleaseWay.Drill => "drill, bit to suit",

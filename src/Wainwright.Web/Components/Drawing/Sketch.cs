@@ -1,5 +1,7 @@
 using System.Globalization;
+using Wainwright.Access;
 using Wainwright.Fitout;
+using Wainwright.Web.Entry;
 using Wainwright.Web.Shown;
 
 namespace Wainwright.Web.Components.Drawing;
@@ -24,6 +26,25 @@ public static class Sketch
         PrismSolid p => new { kind = "prism", along = (int)p.Along, outline = p.Outline.Select(At), length = p.LengthMm, yaw = p.YawDeg, tilt = p.TiltDeg },
         _ => throw new ArgumentOutOfRangeException(nameof(solid)),
     };
+
+    /// <summary>One step of a way out.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="step">The step; absent before the first.</param>
+    /// <param name="gone">Parts that are out by then.</param>
+    /// <param name="about">Parts to mark.</param>
+    public static object Move(Job job, RemovalStep? step, IEnumerable<PartId> gone, IEnumerable<PartId> about)
+    {
+        var carried = step is { Kind: StepKind.TakeOut } ? step : null;
+        return new
+        {
+            gone = gone.Select(p => p.Text).Distinct().ToList(),
+            moving = carried is null ? [] : WrittenDown.Load(carried).Select(p => p.Text).ToList(),
+            path = carried?.Path.Select(p => new { shift = At(p.ShiftMm), turns = p.QuarterTurnsAbout.Select(a => (int)a) }).ToList() ?? [],
+            folded = carried?.FoldedMm is { } size ? At(size) : null,
+            fixings = step?.Joint is { } joint && job.Joints.FirstOrDefault(j => j.Id == joint) is { } held ? held.Points.Select(At).ToList() : [],
+            about = about.Concat(step?.Part is { } part ? [part] : []).Select(p => p.Text).ToList(),
+        };
+    }
 
     /// <summary>Three numbers.</summary>
     public static double[] At(Place p) => [p.XMm, p.YMm, p.ZMm];

@@ -18,6 +18,14 @@ export function keep(name: "who" | "units" | "theme", value: string | null): voi
   }
 }
 
+/** What this browser notes of a piece of work, by a name of its own. */
+export function noted(name: string): string | null { return localStorage.getItem(item(`note.${name}`)); }
+
+export function note(name: string, value: string | null): void {
+  if (value === null) localStorage.removeItem(item(`note.${name}`));
+  else localStorage.setItem(item(`note.${name}`), value);
+}
+
 interface Keys { invokeMethodAsync(name: "Key", key: "undo" | "redo" | "search"): Promise<void> }
 
 /** Undo, redo and search by key, except while somebody types. */

@@ -3,9 +3,18 @@ import type { WayPoint } from "./scene";
 
 const unit = [new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(0, 0, 1)] as const;
 
-/** Where a load is at a share of its way, 0 to 1, turned about its middle. A turn on the spot takes as long as pushing it this far [mm]. */
+/** A turn on the spot takes as long as pushing the load this far [mm]. */
 const turnAsMm = 400;
 
+/** Where the low corner of a folded load is at a share of its way; the way begins where it was folded. */
+export function slid(way: WayPoint[], t: number): Matrix4 {
+  const first = way[0];
+  const begun = first ? new Vector3(...first.shift) : new Vector3();
+  const rest = way.map(p => ({ shift: new Vector3(...p.shift).sub(begun).toArray() as [number, number, number], turns: [] }));
+  return along(rest, t, new Vector3()).premultiply(new Matrix4().makeTranslation(begun));
+}
+
+/** Where a load is at a share of its way, 0 to 1, turned about its middle. */
 export function along(way: WayPoint[], t: number, middle: Vector3): Matrix4 {
   const poses = [{ shift: new Vector3(), turn: new Quaternion() }, ...way.map(p => ({ shift: new Vector3(...p.shift), turn: turned(p.turns) }))];
   const lengths = poses.slice(1).map((p, i) => p.shift.distanceTo(poses[i]!.shift) + p.turn.angleTo(poses[i]!.turn) / (Math.PI / 2) * turnAsMm);

@@ -4,7 +4,7 @@ import { Eye, type Standpoint } from "./eye";
 import { Fitted } from "./fitted";
 import { Ink } from "./ink";
 import { Lettering } from "./lettering";
-import { along, Run } from "./motion";
+import { along, Run, slid } from "./motion";
 import { Shell } from "./shell";
 import { edgesOf, route, strokes } from "./strokes";
 import { geometryOf } from "./shapes";
@@ -150,10 +150,11 @@ class Board {
     this.extra.clear();
     if (!move) return;
     for (const at of move.fixings) this.fixing(at);
-    const load = move.moving.map(id => this.parts.get(id)).filter(p => p !== undefined);
+    const parts = move.moving.map(id => this.parts.get(id)).filter(p => p !== undefined);
+    const load = move.folded ? [this.fold(move.folded, parts)] : parts;
     const middle = load.reduce((box, part) => box.union(part.box), new Box3()).getCenter(new Vector3());
     const shift = (t: number) => {
-      const to = along(move.path, t, middle);
+      const to = move.folded ? slid(move.path, t) : along(move.path, t, middle);
       for (const part of load) part.group.position.setFromMatrixPosition(to), part.group.quaternion.setFromRotationMatrix(to);
       this.label();
       this.ask();
@@ -161,6 +162,15 @@ class Board {
     this.label();
     if (move.path.length) shift(0);
     if (await this.run.start(seconds, move.path.length ? shift : () => { })) this.canvas.dataset["played"] = [...move.gone, ...move.moving].join(" ") || "none";
+  }
+
+  /** A soft load goes as the box it is folded to. */
+  private fold(size: Place, parts: Fitted[]): Fitted {
+    for (const part of parts) part.draw("out");
+    const box = new Fitted({ id: parts[0]?.part.id ?? "", name: "", system: "", solids: [{ kind: "box", at: [0, 0, 0], size, yaw: 0, tilt: 0 }] }, this.ink);
+    box.draw("moving");
+    this.extra.add(box.group);
+    return box;
   }
 
   /** A part being typed in, in dashed line. */

@@ -1,0 +1,89 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Wainwright.Journeys;
+
+/// <summary>Following a plan: what is done is ticked and kept, bags are numbered, parts are chosen by touch, and the record gets it as one change.</summary>
+public sealed class FollowTests(Yard yard)
+{
+    [Fact]
+    public async Task What_is_done_is_ticked_kept_and_written_down_with_its_bags()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/way/B17", "Take out B17");
+        await visit.PlanIs("ProvedCheapest");
+        await Expect(page.Locator(".verdict")).ToHaveAttributeAsync("data-audit", "holds", new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator(".verdict")).ToContainTextAsync("Checked step by step: holds.");
+
+        var steps = await page.Locator(".steps li").CountAsync();
+        await visit.Button("Next step").ClickAsync();
+        await Expect(page.Locator(".so-far")).ToContainTextAsync("left");
+        string? bag = null;
+        for (var i = 1; i <= steps; i++)
+        {
+            await Expect(page.Locator(".so-far")).ToHaveAttributeAsync("data-step", $"{i}");
+            if (bag is null && await page.Locator(".step dt:text-is('Bag') + dd b").CountAsync() > 0) bag = await page.Locator(".step dt:text-is('Bag') + dd b").InnerTextAsync();
+            await visit.Button("Done").ClickAsync();
+            await Expect(page.Locator(".so-far")).ToHaveAttributeAsync("data-done", $"{i}");
+        }
+        Assert.NotNull(bag);
+        Assert.Empty(await visit.Faults());
+
+        await page.ReloadAsync();
+        await Expect(page.Locator(".so-far")).ToHaveAttributeAsync("data-done", $"{steps}", new() { Timeout = Visit.PlanMs });
+        await page.Locator(".steps li").First.GetByRole(AriaRole.Checkbox).UncheckAsync();
+        await Expect(page.Locator(".so-far")).ToHaveAttributeAsync("data-done", $"{steps - 1}");
+        await page.Locator(".steps li").First.GetByRole(AriaRole.Checkbox).CheckAsync();
+
+        await visit.Button("Write down what is out").ClickAsync();
+        var undo = page.GetByTitle("Ctrl+Z");
+        await Expect(undo).ToContainTextAsync("following the plan:");
+        await Expect(undo).ToContainTextAsync("B17");
+        await Expect(visit.Button("Write down what is out")).ToHaveCountAsync(0);
+        await visit.Go("job/DEMO-02/about", "Taking in");
+        await Expect(page.GetByText("strip down").Last).ToContainTextAsync("B17");
+        await page.GetByTitle("Ctrl+Z").ClickAsync();
+        await Expect(page.GetByText("strip down").Filter(new() { HasText = "B17" })).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_part_touched_in_the_drawing_is_left_alone_or_out_already()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 820);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/way/B17", "Take out B17");
+        await visit.PlanIs("ProvedCheapest");
+        var box = (await visit.Board.BoundingBoxAsync())!;
+        // somewhere in the middle there is always a part
+        for (var share = 0.3f; await page.Locator(".picked").CountAsync() == 0 && share < 0.8f; share += 0.04f)
+        {
+            await visit.Board.ClickAsync(new() { Position = new() { X = box.Width * share, Y = box.Height * 0.55f } });
+            await page.EvaluateAsync("() => new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(drawn)))");
+        }
+        await Expect(page.Locator(".picked")).ToBeVisibleAsync();
+        var part = await page.Locator(".picked .tag").InnerTextAsync();
+        Assert.Empty(await visit.Faults());
+        if (part == "B17") return; // the part wanted can neither be left alone nor be out already
+        await page.Locator(".picked").GetByRole(AriaRole.Button, new() { Name = "Leave it alone" }).ClickAsync();
+        await Expect(page).ToHaveURLAsync(new Regex($"stay={part}"));
+        await Expect(visit.Label("Leave alone")).ToHaveValueAsync(part);
+        await Expect(page.Locator(".proof")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+
+        await visit.Go($"job/DEMO-02/way/B17?out={part}", "Take out B17");
+        await visit.PlanIs("ProvedCheapest");
+        await Expect(visit.Label("Out already")).ToHaveValueAsync(part);
+        await Expect(page.Locator(".steps li").Filter(new() { HasText = $"Take out {part}" })).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_part_can_be_asked_to_be_seen()
+    {
+        await using var visit = await yard.Visit(yard.Shop);
+        await visit.Go("job/DEMO-02/see/B17", "See B17");
+        await visit.PlanIs("ProvedCheapest");
+        Assert.Empty(await visit.Faults());
+    }
+}
