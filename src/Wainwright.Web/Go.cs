@@ -15,6 +15,9 @@ internal static class Go
     /// <summary>The work sheet of the same question.</summary>
     public static string WorkSheet(string job, WayQuestion asked) => $"{Job(job, "work.html")}?parts={Uri.EscapeDataString(Ids(asked.Targets))}&how={Word(asked.Kind)}{Query(asked, '&')}";
 
+    /// <summary>Who does what when, for the plan of the same question.</summary>
+    public static string Crew(string job, WayQuestion asked) => $"{Job(job, "crew", Ids(asked.Targets))}?how={Word(asked.Kind)}{Query(asked, '&')}";
+
     public static AccessKind? Kind(string screen) => screen switch { "way" => AccessKind.Remove, "reach" => AccessKind.Reach, "see" => AccessKind.See, _ => null };
 
     private static string Word(AccessKind kind) => kind switch { AccessKind.See => "see", AccessKind.Reach => "reach", _ => "way" };

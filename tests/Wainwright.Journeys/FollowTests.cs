@@ -44,9 +44,10 @@ public sealed class FollowTests(Yard yard)
         await Expect(undo).ToContainTextAsync("B17");
         await Expect(visit.Button("Write down what is out")).ToHaveCountAsync(0);
         await visit.Go("job/DEMO-02/about", "Taking in");
-        await Expect(page.GetByText("strip down").Last).ToContainTextAsync("B17");
+        var stripDown = page.Locator("ol.rows li").Filter(new() { HasText = "strip down" });
+        await Expect(stripDown).ToContainTextAsync("B17");
         await page.GetByTitle("Ctrl+Z").ClickAsync();
-        await Expect(page.GetByText("strip down").Filter(new() { HasText = "B17" })).ToHaveCountAsync(0);
+        await Expect(stripDown).ToHaveCountAsync(0);
     }
 
     [Fact]

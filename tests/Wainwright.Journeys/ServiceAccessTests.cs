@@ -1,0 +1,45 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Wainwright.Journeys;
+
+/// <summary>Service access of a whole van, and who does what for a plan.</summary>
+public sealed class ServiceAccessTests(Yard yard)
+{
+    [Fact]
+    public async Task Everything_that_asks_for_service_has_its_minutes_and_the_year_its_sum()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 390);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/service", "Service access");
+        await Expect(page.Locator(".figures")).ToHaveAttributeAsync("data-whole", "yes", new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator(".figures .sum dd")).ToContainTextAsync("min");
+        var battery = page.Locator(".upkeep tbody tr").Filter(new() { HasText = "B14" });
+        await Expect(battery).ToHaveCountAsync(1);
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        Assert.Empty(await visit.Faults());
+
+        // the minutes lead to the plan behind them
+        await battery.Locator("[data-label='Take out'] a").ClickAsync();
+        await Expect(visit.Title).ToContainTextAsync("Take out B14");
+        await visit.PlanIs("ProvedCheapest");
+    }
+
+    [Fact]
+    public async Task A_plan_is_laid_out_for_two_and_for_one()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 390, dark: true);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/way/B14", "Take out B14");
+        await visit.PlanIs("ProvedCheapest");
+        await visit.Link("Who does what, for two").ClickAsync();
+        await Expect(page.Locator(".figures")).ToHaveAttributeAsync("data-crew", "2", new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator(".crew tbody tr").First).ToBeVisibleAsync();
+        Assert.True(await page.Locator(".strip rect").CountAsync() > 3);
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        Assert.Empty(await visit.Faults());
+        await visit.Button("alone").ClickAsync();
+        await Expect(page.Locator(".figures[data-crew='1'], .trouble[role=status]")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator(".crew .w2")).ToHaveCountAsync(0);
+    }
+}
