@@ -39,7 +39,7 @@ public static class Sketch
         {
             gone = gone.Select(p => p.Text).Distinct().ToList(),
             moving = carried is null ? [] : WrittenDown.Load(carried).Select(p => p.Text).ToList(),
-            path = carried?.Path.Select(p => new { shift = At(p.ShiftMm), turns = p.QuarterTurnsAbout.Select(a => (int)a) }).ToList() ?? [],
+            path = carried?.Path.Select(p => new { shift = At(p.ShiftMm), turns = p.QuarterTurnsAbout.Select(a => (int)a), turned = p.Turned is { } q ? (double[])[q.X, q.Y, q.Z, q.W] : null }).ToList() ?? [],
             folded = carried?.FoldedMm is { } size ? At(size) : null,
             fixings = step?.Joint is { } joint && job.Joints.FirstOrDefault(j => j.Id == joint) is { } held ? held.Points.Select(At).ToList() : [],
             about = about.Concat(step?.Part is { } part ? [part] : []).Select(p => p.Text).ToList(),

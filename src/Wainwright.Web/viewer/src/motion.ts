@@ -10,13 +10,13 @@ const turnAsMm = 400;
 export function slid(way: WayPoint[], t: number): Matrix4 {
   const first = way[0];
   const begun = first ? new Vector3(...first.shift) : new Vector3();
-  const rest = way.map(p => ({ shift: new Vector3(...p.shift).sub(begun).toArray() as [number, number, number], turns: [] }));
+  const rest = way.map(p => ({ shift: new Vector3(...p.shift).sub(begun).toArray() as [number, number, number], turns: [], turned: null }));
   return along(rest, t, new Vector3()).premultiply(new Matrix4().makeTranslation(begun));
 }
 
 /** Where a load is at a share of its way, 0 to 1, turned about its middle. */
 export function along(way: WayPoint[], t: number, middle: Vector3): Matrix4 {
-  const poses = [{ shift: new Vector3(), turn: new Quaternion() }, ...way.map(p => ({ shift: new Vector3(...p.shift), turn: turned(p.turns) }))];
+  const poses = [{ shift: new Vector3(), turn: new Quaternion() }, ...way.map(p => ({ shift: new Vector3(...p.shift), turn: p.turned ? new Quaternion(...p.turned) : turned(p.turns) }))];
   const lengths = poses.slice(1).map((p, i) => p.shift.distanceTo(poses[i]!.shift) + p.turn.angleTo(poses[i]!.turn) / (Math.PI / 2) * turnAsMm);
   let left = t * lengths.reduce((a, b) => a + b, 0);
   let leg = 0;

@@ -21,8 +21,8 @@ export interface Van {
 export interface Tick { at: number; text: string }
 export interface Drawing { van: Van; parts: Part[]; lines: Line[]; ticks: Tick[] }
 
-/** A point of a way out: how far the load has shifted, and its quarter turns so far about the van's axes through its middle, in order. */
-export interface WayPoint { shift: Place; turns: number[] }
+/** A point of a way out: how far the load has shifted, and its quarter turns so far about the van's axes through its middle, in order; on a tilted way how it is turned in all, as a unit quaternion. */
+export interface WayPoint { shift: Place; turns: number[]; turned: [number, number, number, number] | null }
 
 /** One step of a way out: what has gone before, what moves now, by which way; where fixings are undone; what it is about. What is folded first goes as a box of that size, its low corner along the way. */
 export interface Move { gone: string[]; moving: string[]; path: WayPoint[]; folded: Place | null; fixings: Place[]; about: string[] }
