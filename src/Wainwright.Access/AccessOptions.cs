@@ -26,6 +26,9 @@ public sealed record AccessOptions
     /// <summary>Overlap in the model that is taken for a measuring error [mm]; a tape is good to 5 mm (common practice, no source).</summary>
     public int ShaveMm { get; init; } = 5;
 
+    /// <summary>Who gets to see, reach and undo things; absent for room for the large man and reach of the small woman.</summary>
+    public Person Person { get; init; } = Person.Anyone;
+
     /// <summary>Minutes.</summary>
     public LabourTable Labour { get; init; } = LabourTable.Usual;
 

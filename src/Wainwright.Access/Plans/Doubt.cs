@@ -10,7 +10,7 @@ internal sealed class Doubt(Scene scene)
     [
         "Parts leave by straight slides and quarter turns; one that none of those takes out is tried tilted, and only the tilted ways found are reckoned with.",
         "What is moved leaves the van: nothing is moved aside and left inside.",
-        "Hand and tool are brought in straight; the arm and the body behind them are not modelled.",
+        "Hand and tool are brought in straight; behind them there is room for forearm and upper arm, as far as the arm is long, and for head and shoulder. That an arm bends only at its joints, and where the legs stand, is not modelled.",
         "The ground outside an opening is clear unless its landing is given.",
     ];
 
@@ -31,6 +31,8 @@ internal sealed class Doubt(Scene scene)
             yield return $"Places of the fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): not measured, so a hand on the part is taken to be enough.";
         foreach (var joint in joints.Where(scene.Room.IsOnTrial))
             yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): no tool modelled gets to one of them past the parts it holds, though it was put in so; try it first.";
+        foreach (var joint in joints.Where(scene.Room.IsArmOnTrial))
+            yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): hand and tool get to one of them, but no arm modelled behind them past the parts it holds, though it was put in so; try it first.";
         foreach (var joint in joints.Where(j => j.Known is Known.NotInspected or Known.Told))
             yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): not seen.";
         foreach (var step in steps.Where(s => s.Kind == StepKind.Disconnect))

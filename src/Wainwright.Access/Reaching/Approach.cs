@@ -15,12 +15,10 @@ internal sealed record StraightWay(Point End, ItemSet Blockers, Point At);
 /// </remarks>
 internal sealed class Approach
 {
-    private const int MostRemembered = 12;
-
     private readonly Probe body;
     private readonly ItemSet own;
+    private readonly Recalled recalled;
     private readonly Dictionary<Point, List<StraightWay>> ends = [];
-    private readonly List<ItemSet> ways = [], walls = [];
 
     /// <param name="body">What must get to the end of a line.</param>
     /// <param name="own">What counts as standing whatever is gone: the thing itself.</param>
@@ -28,6 +26,7 @@ internal sealed class Approach
     public Approach(Probe body, ItemSet own, IEnumerable<StraightWay> lines)
     {
         (this.body, this.own) = (body, own);
+        recalled = new(own, Work);
         foreach (var line in lines)
         {
             if (!ends.TryGetValue(line.End, out var same)) ends[line.End] = same = [];
@@ -40,16 +39,7 @@ internal sealed class Approach
     /// <summary>The lines there are when nothing else is in the way.</summary>
     public IEnumerable<StraightWay> Lines => ends.Values.SelectMany(e => e);
 
-    public Answer Ask(ItemSet gone, ItemSet stays)
-    {
-        gone = gone.Without(own);
-        if (ways.Find(w => w.IsWithin(gone)) is { } way) return new WayOut([], way, null);
-        if ((walls.Find(w => w.IsWithin(stays) && !w.Meets(gone)) ?? walls.Find(w => !w.Meets(gone))) is { } wall) return new Stuck(wall);
-        var answer = Work(gone, stays);
-        if (answer is WayOut found) Remember(ways, found.Through);
-        else Remember(walls, ((Stuck)answer).Wall);
-        return answer;
-    }
+    public Answer Ask(ItemSet gone, ItemSet stays) => recalled.Ask(gone, stays);
 
     /// <summary>A clear line whose end a person gets to when these are gone.</summary>
     public StraightWay? Clear(ItemSet gone)
@@ -80,7 +70,6 @@ internal sealed class Approach
         var across = ends.Where(e => !e.Value.Exists(l => l.Blockers.IsWithin(gone))).SelectMany(e => e.Value)
             .Select(l => l.Blockers.Without(gone)).Where(b => !b.Meets(wall)).ToList();
         Hit(across, wall, stays);
-        wall.RemoveAll(own);
         return new Stuck(wall);
     }
 
@@ -101,11 +90,5 @@ internal sealed class Approach
             wall.Add(best);
             sets.RemoveAll(s => s.Has(best));
         }
-    }
-
-    private static void Remember(List<ItemSet> stored, ItemSet set)
-    {
-        stored.Insert(0, set);
-        if (stored.Count > MostRemembered) stored.RemoveAt(MostRemembered);
     }
 }

@@ -2,6 +2,13 @@ using Wainwright.Geometry;
 
 namespace Wainwright.Access;
 
+/// <summary>One way to put a tool to a fixing.</summary>
+/// <param name="At">Where it meets the fixing.</param>
+/// <param name="Boxes">Tool and hand as boxes at the origin.</param>
+/// <param name="Probe">What brings them in.</param>
+/// <param name="Arm">The arms there can be behind the hand.</param>
+internal sealed record ToolPlace(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe, Lazy<Recalled> Arm);
+
 /// <summary>The ways a tool can be put to one fixing, and whether by any of them hand and tool get there.</summary>
 /// <remarks>
 /// Most ways fail because something fills the tool's own place; that is looked up once and answers without a search.
@@ -10,26 +17,30 @@ internal sealed class FixingReach
 {
     private readonly List<Way> ways;
 
-    private sealed record Way(Lazy<Probe> Probe, Point At, int[] InItsPlace);
+    private sealed record Way(ToolPlace Tool, int[] InItsPlace);
 
-    /// <param name="candidates">Where the tool would be, as what probe, and its boxes at the origin.</param>
+    /// <param name="candidates">Where the tool would be.</param>
     /// <param name="obstacles">All that can stand in its place; fixed things too.</param>
-    public FixingReach(IEnumerable<(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe)> candidates, IReadOnlyList<Obstacle> obstacles)
+    public FixingReach(IEnumerable<ToolPlace> candidates, IReadOnlyList<Obstacle> obstacles)
     {
         var all = candidates.ToList();
         var near = Near(all, obstacles);
         var possible = all
-            .Select(c => (c.At, c.Probe, InItsPlace: InPlaceOf(c.Boxes, c.At, near)))
+            .Select(c => (Tool: c, InItsPlace: InPlaceOf(c.Boxes, c.At, near)))
             .Where(c => !c.InItsPlace.Contains(Obstacle.Fixed))
             .ToList();
         // what is in the way of most comes first, so that few things make up the wall
         var often = possible.SelectMany(c => c.InItsPlace).CountBy(i => i).ToDictionary();
         ways = [.. possible
-            .Select(c => new Way(c.Probe, c.At, [.. c.InItsPlace.OrderByDescending(i => often[i]).ThenBy(i => i)]))
+            .Select(c => new Way(c.Tool, [.. c.InItsPlace.OrderByDescending(i => often[i]).ThenBy(i => i)]))
             .OrderBy(w => w.InItsPlace.Length)];
     }
 
-    public Answer Ask(ItemSet gone, ItemSet stays)
+    /// <summary>Whether hand and tool, and the arm behind them, get there by any of the ways.</summary>
+    /// <param name="gone">What is gone for hand and tool.</param>
+    /// <param name="armGone">What is gone for the arm, that and perhaps more; absent when the arm is not asked.</param>
+    /// <param name="stays">What a wall should name first where there is a choice.</param>
+    public Answer Ask(ItemSet gone, ItemSet? armGone, ItemSet stays)
     {
         var wall = new ItemSet(gone.Size);
         foreach (var way in ways)
@@ -42,22 +53,23 @@ internal sealed class FixingReach
                 wall.Add(way.InItsPlace[filled]);
                 continue;
             }
-            switch (way.Probe.Value.Reach(gone, stays, way.At))
+            var there = way.Tool.Probe.Value.Reach(gone, stays, way.Tool.At);
+            var arm = there is WayOut && armGone is not null ? way.Tool.Arm.Value.Ask(armGone, stays) : null;
+            if (there is WayOut found && arm is not Stuck)
             {
-                case WayOut there:
-                    var through = there.Through.Copy();
-                    foreach (var item in way.InItsPlace) through.Add(item);
-                    return there with { Through = through };
-                case Stuck stuck:
-                    wall.AddAll(stuck.Wall);
-                    break;
+                var through = found.Through.Copy();
+                foreach (var item in way.InItsPlace) through.Add(item);
+                if (arm is WayOut behind) through.AddAll(behind.Through);
+                through.KeepOnly(gone);
+                return found with { Through = through };
             }
+            wall.AddAll(((there as Stuck) ?? (Stuck)arm!).Wall);
         }
         return new Stuck(wall);
     }
 
     /// <summary>Boxes that any of the tools could meet at all.</summary>
-    private static List<(int Item, Box Box)> Near(List<(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe)> all, IReadOnlyList<Obstacle> obstacles)
+    private static List<(int Item, Box Box)> Near(List<ToolPlace> all, IReadOnlyList<Obstacle> obstacles)
     {
         if (all.Count == 0) return [];
         var around = Box.Around(all.Select(c => Placed(Box.Around(c.Boxes), c.At)));
@@ -74,5 +86,5 @@ internal sealed class FixingReach
         return [.. found];
     }
 
-    private static Box Placed(Box box, Point at) => box.Moved((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm));
+    public static Box Placed(Box box, Point at) => box.Moved((int)Math.Round(at.XMm), (int)Math.Round(at.YMm), (int)Math.Round(at.ZMm));
 }

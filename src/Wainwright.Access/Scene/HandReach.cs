@@ -5,14 +5,20 @@ namespace Wainwright.Access;
 
 /// <summary>Whether hand and tool get to a fixing, a line's end or a part.</summary>
 /// <remarks>
-/// The probe comes in from outside by straight slides and keeps its attitude. The arm and the body behind the hand are not
-/// modelled: a way for the hand is necessary, not sufficient.
+/// The probe comes in from outside by straight slides and keeps its attitude. Where the hand gets to its place the arm is asked
+/// for: two bones behind the hand, and a shoulder where a body gets to. How an arm winds its way in is not modelled.
 /// </remarks>
-internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle Obstacle)> standing, int items)
+internal sealed class HandReach(Crowd crowd, Person person)
 {
+    private readonly Shell shell = crowd.Shell;
+    private readonly int items = crowd.Items;
+    private readonly IReadOnlyList<(Part Part, Obstacle Obstacle)> standing = crowd.Standing;
     private readonly Dictionary<string, Lazy<Probe>> probes = [];
-    private readonly IReadOnlyList<Obstacle> obstacles = [.. standing.Select(s => s.Obstacle)];
-    private readonly IReadOnlyList<Obstacle> withShell = [new(Obstacle.Fixed, shell.Blocks), .. standing.Select(s => s.Obstacle)];
+    private readonly Arm arm = new(crowd, person);
+    private readonly IReadOnlyList<Obstacle> withShell = [new(Obstacle.Fixed, crowd.Shell.Blocks), .. crowd.Obstacles];
+
+    /// <summary>Whether hand and arm get to a fixing, what is gone for each told apart; without a set for the arm it is not asked.</summary>
+    private delegate Answer Fixing(ItemSet gone, ItemSet? armGone, ItemSet stays);
 
     /// <summary>One question for each fixing of a joint; for a joint nobody measured, whether a hand gets to what it holds.</summary>
     /// <param name="joint">The joint.</param>
@@ -34,30 +40,58 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
     /// <summary>Joints with a fixing that no tool modelled gets to even with nothing else in the van.</summary>
     public HashSet<JointId> OnTrial { get; } = [];
 
+    /// <summary>Joints with a fixing that hand and tool get to, but no arm of the person chosen, even with nothing else in the van.</summary>
+    public HashSet<JointId> ArmOnTrial { get; } = [];
+
     /// <summary>
-    /// A fixing was once done up with the parts it holds, and what those rest on, in place. Where no tool modelled gets to it
-    /// past those alone, the tools are too few, not the room too small: then those parts are passed through, and the plan asks
-    /// for a trial.
+    /// A fixing was once done up with the parts it holds, and what those rest on, in place. Where no arm or no tool modelled
+    /// gets to it past those alone, arms and tools are too few, not the room too small: then those parts are passed through,
+    /// by the arm first, and the plan asks for a trial.
     /// </summary>
-    private RoomQuestion AsAssembled(Joint joint, IReadOnlyList<Part> before, RoomQuestion question)
+    private RoomQuestion AsAssembled(Joint joint, IReadOnlyList<Part> before, Fixing question)
     {
         var itsOwn = ItemSet.Of(items, standing.Where(s => before.Contains(s.Part)).Select(s => s.Obstacle.Item));
-        var (all, none) = (ItemSet.All(items), new ItemSet(items));
-        var settled = new Lazy<RoomQuestion>(() =>
-        {
-            if (question(all.Without(itsOwn), none) is WayOut) return question;
-            OnTrial.Add(joint.Id);
-            if (question(all, none) is not WayOut) return (_, _) => new WayOut([], new(items), null);
-            return (gone, stays) =>
-            {
-                var passed = gone.Copy();
-                passed.AddAll(itsOwn);
-                var answer = question(passed, stays);
-                return answer is WayOut way ? way with { Through = way.Through.Without(itsOwn) } : answer;
-            };
-        });
+        var settled = new Lazy<RoomQuestion>(() => Settled(joint, itsOwn, question));
         // where it is reached all the same nothing needs to be settled
-        return (gone, stays) => question(gone, stays) is WayOut way ? way : settled.Value(gone, stays);
+        return (gone, stays) => !settled.IsValueCreated && question(gone, gone, stays) is WayOut way ? way : settled.Value(gone, stays);
+    }
+
+    private RoomQuestion Settled(Joint joint, ItemSet itsOwn, Fixing question)
+    {
+        var (all, none) = (ItemSet.All(items), new ItemSet(items));
+        var others = all.Without(itsOwn);
+        ItemSet Passing(ItemSet gone)
+        {
+            var passed = gone.Copy();
+            passed.AddAll(itsOwn);
+            return passed;
+        }
+        if (question(others, others, none) is WayOut) return (gone, stays) => question(gone, gone, stays);
+        if (question(others, null, none) is WayOut)
+        {
+            ArmOnTrial.Add(joint.Id);
+            if (question(others, all, none) is WayOut) return (gone, stays) => question(gone, Passing(gone), stays);
+            return (gone, stays) => question(gone, null, stays);
+        }
+        OnTrial.Add(joint.Id);
+        if (question(all, null, none) is not WayOut) return (_, _) => new WayOut([], new(items), null);
+        return (gone, stays) =>
+        {
+            var answer = question(Passing(gone), null, stays);
+            return answer is WayOut way ? way with { Through = way.Through.Without(itsOwn) } : answer;
+        };
+    }
+
+    /// <summary>Where an arm can be there at all it is asked for; where none modelled ever can, the hand alone decides.</summary>
+    private RoomQuestion WhereAnArmCanBe(Fixing question)
+    {
+        var (all, none) = (ItemSet.All(items), new ItemSet(items));
+        var never = new Lazy<bool>(() => question(all, all, none) is not WayOut && question(all, null, none) is WayOut);
+        return (gone, stays) =>
+        {
+            var answer = question(gone, gone, stays);
+            return answer is Stuck && never.Value ? question(gone, null, stays) : answer;
+        };
     }
 
     /// <summary>Whether a hand gets to where a line ends, or to the part it ends at.</summary>
@@ -66,7 +100,7 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
         if (at is { Outside: false, Solids.Count: > 0 }) return [Touching(at)];
         if (at is not null || line.Route.Count == 0 || end.Part is not null) return [];
         var place = PartBody.PointOf(isFrom ? line.Route[0] : line.Route[^1]);
-        return [At(place, [], Enum.GetValues<Heading>(), HandTool.Hand)];
+        return [WhereAnArmCanBe(At(place, [], Enum.GetValues<Heading>(), HandTool.Hand))];
     }
 
     /// <summary>Whether a flat hand gets to lie against a part, whichever way it is held.</summary>
@@ -75,22 +109,37 @@ internal sealed class HandReach(Shell shell, IReadOnlyList<(Part Part, Obstacle 
         var target = PartBody.Of(part.Solids).Outer;
         var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
         var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands.Select(hand => new Probe([hand], round, shell))]);
-        return (gone, stays) => Any(hands.Value.Select(hand => hand.Touch(gone, stays, target)), gone.Size);
+        var arms = new Lazy<Recalled>(() => arm.Onto(part));
+        return WhereAnArmCanBe((gone, armGone, stays) =>
+        {
+            var hand = Any(hands.Value.Select(h => h.Touch(gone, stays, target)), gone.Size);
+            if (hand is not WayOut there || armGone is null) return hand;
+            var behind = arms.Value.Ask(armGone, stays);
+            if (behind is not WayOut clear) return behind;
+            var through = there.Through.Copy();
+            through.AddAll(clear.Through);
+            return there with { Through = through };
+        });
     }
 
-    private RoomQuestion At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
+    private Fixing At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
     {
         var places = from.Select(heading => (Heading: heading, At: Surface(fixing, heading, own))).ToList();
-        if (places.Exists(p => IsOutside(p.At, p.Heading))) return (gone, _) => new WayOut([], new(gone.Size), null);
-        var reach = new Lazy<FixingReach>(() => new(
-            places.SelectMany(p => tools.Select(tool => tool.From(p.Heading)).Select(boxes => (p.At, boxes, ProbeOf(boxes)))), withShell));
-        return (gone, stays) => reach.Value.Ask(gone, stays);
+        if (places.Exists(p => IsOutside(p.At, p.Heading))) return (gone, _, _) => new WayOut([], new(gone.Size), null);
+        var reach = new Lazy<FixingReach>(() => new(places.SelectMany(p => tools.Select(tool => PlaceOf(tool, p.At, p.Heading))), withShell));
+        return (gone, armGone, stays) => reach.Value.Ask(gone, armGone, stays);
+    }
+
+    private ToolPlace PlaceOf(HandTool tool, Point at, Heading side)
+    {
+        var boxes = tool.From(side);
+        return new(at, boxes, ProbeOf(boxes), new(() => arm.Behind(FixingReach.Placed(boxes[^1], at), side, tool.IsFlat)));
     }
 
     private Lazy<Probe> ProbeOf(IReadOnlyList<Box> boxes)
     {
         var key = string.Join(' ', boxes);
-        if (!probes.TryGetValue(key, out var probe)) probes[key] = probe = new(() => new(boxes, obstacles, shell));
+        if (!probes.TryGetValue(key, out var probe)) probes[key] = probe = new(() => new(boxes, crowd.Obstacles, shell));
         return probe;
     }
 

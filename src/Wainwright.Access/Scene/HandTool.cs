@@ -4,8 +4,9 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>A tool at a fixing and the hand that holds it, as boxes drawn with the fixing at the origin and the tool along z.</summary>
-/// <param name="Boxes">The boxes.</param>
-internal sealed record HandTool(IReadOnlyList<Box> Boxes)
+/// <param name="Boxes">The boxes, the hand last.</param>
+/// <param name="IsFlat">Whether the hand lies flat, finger tips at the fixing.</param>
+internal sealed record HandTool(IReadOnlyList<Box> Boxes, bool IsFlat = false)
 {
     // Hand breadth at the knuckles: 96 mm at the 95th percentile of men (ANSUR II, US Army 2012, public data), rounded up.
     private const int HandMm = 100;
@@ -71,7 +72,7 @@ internal sealed record HandTool(IReadOnlyList<Box> Boxes)
     {
         foreach (var (halfX, halfY) in new[] { (HandMm / 2, HandThickMm / 2), (HandThickMm / 2, HandMm / 2) })
             foreach (var (dx, dy) in Shifts)
-                yield return new([new Box(-halfX, -halfY, 0, halfX, halfY, HandLongMm).Moved(dx * (halfX - BladeHalfMm), dy * (halfY - BladeHalfMm), 0)]);
+                yield return new([new Box(-halfX, -halfY, 0, halfX, halfY, HandLongMm).Moved(dx * (halfX - BladeHalfMm), dy * (halfY - BladeHalfMm), 0)], IsFlat: true);
     }
 
     private static IEnumerable<HandTool> Angled(int clearMm)

@@ -34,8 +34,8 @@ internal sealed class SceneRoom
             foreach (var group in part.Solids.GroupBy(s => scene.OutItem(part, s)))
                 standing.Add((part, new(group.Key, Boxes(PartBody.Of(group)))));
         var crowd = new Crowd(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
-        reach = new(crowd.Shell, standing, scene.Items.Count);
-        sight = new(crowd);
+        reach = new(crowd, scene.Options.Person);
+        sight = new(crowd, scene.Options.Person);
         tilts = like?.tilts ?? new(scene, this);
     }
 
@@ -102,6 +102,9 @@ internal sealed class SceneRoom
 
     /// <summary>Whether a joint has a fixing that the modelled tools only get to past the parts it holds.</summary>
     public bool IsOnTrial(Joint joint) => reach.OnTrial.Contains(joint.Id);
+
+    /// <summary>Whether a joint has a fixing that no arm of the person chosen gets to, though hand and tool would.</summary>
+    public bool IsArmOnTrial(Joint joint) => reach.ArmOnTrial.Contains(joint.Id);
 
     /// <summary>Items whose parts overlap this load in the model by more than a measuring error, and by how much.</summary>
     public IReadOnlyList<(int Item, int OverlapMm)> FoundWithin(int item) => MoverOf(scene.Items[item])?.FoundWithin(new(scene.Items.Count)) ?? [];
