@@ -8,10 +8,14 @@ namespace Wainwright.Cli;
 /// <param name="Clock">The time.</param>
 public sealed record Terminal(TextWriter Out, TextWriter Error, Func<string, string?> Setting, bool Colour, TimeProvider Clock)
 {
+    /// <summary>Whether <see cref="Error"/> is a screen that somebody watches: only then is progress told.</summary>
+    public bool ErrorIsScreen { get; init; }
+
     /// <summary>The terminal the program was started in.</summary>
     public static Terminal Real() => new(
         Console.Out, Console.Error, Environment.GetEnvironmentVariable,
         // NO_COLOR: any value that is not empty switches colour off (no-color.org)
         !Console.IsOutputRedirected && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR")) && Environment.GetEnvironmentVariable("TERM") != "dumb",
-        TimeProvider.System);
+        TimeProvider.System)
+    { ErrorIsScreen = !Console.IsErrorRedirected };
 }

@@ -112,14 +112,14 @@ internal static class Plan
         return default;
     }
 
-    private static Option<string[]> Parts(string name, string what, params string[] aliases) =>
+    internal static Option<string[]> Parts(string name, string what, params string[] aliases) =>
         new(name, aliases) { HelpName = "PART", Description = $"{what} May stand several times.", AllowMultipleArgumentsPerToken = true };
 
-    private static IReadOnlyList<PartId> OutAt(Job job, string? stage) =>
+    internal static IReadOnlyList<PartId> OutAt(Job job, string? stage) =>
         stage is null ? [] : job.Stages.FirstOrDefault(s => s.Id.Text == stage)?.PartsOut
             ?? throw new BadInputException($"there is no stage “{stage}” in this job{(job.Stages.Count > 0 ? $"; there is {string.Join(", ", job.Stages.Select(s => s.Id))}" : "")}");
 
-    private static List<PartId> Known(Job job, string[]? ids)
+    internal static List<PartId> Known(Job job, string[]? ids)
     {
         var parts = job.Parts.Select(p => p.Id.Text).ToHashSet();
         if (ids?.FirstOrDefault(id => !parts.Contains(id)) is { } unknown)
