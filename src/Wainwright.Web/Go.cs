@@ -20,13 +20,15 @@ internal static class Go
 
     public static AccessKind? Kind(string screen) => screen switch { "way" => AccessKind.Remove, "reach" => AccessKind.Reach, "see" => AccessKind.See, _ => null };
 
+    public static Objective Least(string? least) => least switch { "parts" => Objective.FewestPartsOut, "damage" => Objective.LeastDestroyed, _ => Objective.LeastLabour };
+
     private static string Word(AccessKind kind) => kind switch { AccessKind.See => "see", AccessKind.Reach => "reach", _ => "way" };
 
     private static string Ids(IEnumerable<PartId> parts) => string.Join(' ', parts);
 
     private static string Query(WayQuestion asked, char first)
     {
-        (string Name, string Value)[] said = [("stay", Ids(asked.LeaveAlone)), ("out", Ids(asked.OutAlready))];
+        (string Name, string Value)[] said = [("stay", Ids(asked.LeaveAlone)), ("out", Ids(asked.OutAlready)), ("least", asked.Objective switch { Objective.FewestPartsOut => "parts", Objective.LeastDestroyed => "damage", _ => "" })];
         var given = said.Where(s => s.Value.Length > 0).Select(s => $"{s.Name}={Uri.EscapeDataString(s.Value)}").ToList();
         return given.Count == 0 ? "" : first + string.Join('&', given);
     }

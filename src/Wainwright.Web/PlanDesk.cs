@@ -9,6 +9,7 @@ namespace Wainwright.Web;
 public sealed class PlanDesk(Job job, AccessOptions told)
 {
     private readonly Lock turn = new();
+    private readonly List<(RemovalPlan Before, Reality Now)> replanned = [];
     private Seat? seat;
     private Action<SearchProgress>? heard;
 
@@ -40,22 +41,33 @@ public sealed class PlanDesk(Job job, AccessOptions told)
         },
         CancellationToken.None);
 
+    /// <summary>Plans on from where somebody stands, the van being otherwise than recorded. Whoever asks from now on asks the planner of that.</summary>
+    /// <param name="before">The plan that was followed.</param>
+    /// <param name="now">How the van turned out to be.</param>
+    public Task<Replanned> Replan(RemovalPlan before, Reality now) => Ask(planner =>
+    {
+        var next = planner.Replan(before, now);
+        replanned.Add((before, now));
+        seat = seat! with { Planner = next.Planner };
+        return next;
+    });
+
+    /// <summary>Forgets everything that was found otherwise.</summary>
+    public Task Forget() => Task.Run(() =>
+    {
+        lock (turn)
+        {
+            replanned.Clear();
+            seat = null;
+        }
+    });
+
     private Seat Seated()
     {
         var ended = new CancellationTokenSource();
-        return new(new(job, told with { Stop = ended.Token, Progress = s => heard?.Invoke(s) }), ended);
+        var first = new RemovalPlanner(job, told with { Stop = ended.Token, Progress = s => heard?.Invoke(s) });
+        return new(replanned.Aggregate(first, (planner, turn) => planner.Replan(turn.Before, turn.Now).Planner), ended);
     }
 
     private sealed record Seat(RemovalPlanner Planner, CancellationTokenSource Ended);
-}
-
-/// <summary>A question put to a planner.</summary>
-internal static class Asked
-{
-    public static RemovalPlan Answer(this RemovalPlanner planner, WayQuestion question) => question.Kind switch
-    {
-        AccessKind.See => planner.See(question.Targets),
-        AccessKind.Reach => planner.Reach(question.Targets),
-        _ => planner.Remove(question.Targets),
-    };
 }

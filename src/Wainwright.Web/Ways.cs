@@ -9,10 +9,14 @@ namespace Wainwright.Web;
 /// <param name="Kind">How close one has to come.</param>
 /// <param name="LeaveAlone">Parts that must stay in.</param>
 /// <param name="OutAlready">Parts that are out beside those of the last stage.</param>
-public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind, IReadOnlyList<PartId> LeaveAlone, IReadOnlyList<PartId> OutAlready)
+/// <param name="Objective">What a plan is to have least of.</param>
+public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind, IReadOnlyList<PartId> LeaveAlone, IReadOnlyList<PartId> OutAlready, Objective Objective = Objective.LeastLabour)
 {
     /// <summary>The same for the same question, however it was typed.</summary>
-    public string Key => $"{Kind} {Sorted(Targets)} / {Sorted(LeaveAlone)} / {Sorted(OutAlready)}";
+    public string Key => $"{Kind} {Sorted(Targets)} / {Sorted(LeaveAlone)} / {Sorted(OutAlready)}{(Objective == Objective.LeastLabour ? "" : $" / {Objective}")}";
+
+    /// <summary>What is wanted, for the planner.</summary>
+    public IReadOnlyList<Wanted> Wanted => [.. Targets.Select(t => new Wanted(t, Kind))];
 
     /// <summary>Every part it names.</summary>
     public IEnumerable<PartId> Parts => Targets.Concat(LeaveAlone).Concat(OutAlready);
@@ -21,7 +25,7 @@ public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind,
     public AccessOptions Told(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new() { AlreadyOut = [.. (job.Stages is [.., var stage] ? stage.PartsOut : []).Concat(OutAlready).Distinct()], MustStay = LeaveAlone };
+        return new() { AlreadyOut = [.. (job.Stages is [.., var stage] ? stage.PartsOut : []).Concat(OutAlready).Distinct()], MustStay = LeaveAlone, Objective = Objective };
     }
 
     private static string Sorted(IEnumerable<PartId> parts) => string.Join(' ', parts.Select(p => p.Text).Order(StringComparer.Ordinal));
@@ -31,8 +35,9 @@ public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind,
 /// <param name="Plan">The plan.</param>
 /// <param name="Sequence">Entry of the journal it was made after.</param>
 /// <param name="Before">The plan for the same question at an earlier entry; absent when it was not asked then.</param>
-/// <param name="Desk">The planner that made it, to be asked further.</param>
-public sealed record WayAnswer(RemovalPlan Plan, int Sequence, (RemovalPlan Plan, int Sequence)? Before, PlanDesk Desk);
+/// <param name="Planner">The planner that made it; asked at its desk only.</param>
+/// <param name="Desk">Where it is asked further.</param>
+public sealed record WayAnswer(RemovalPlan Plan, int Sequence, (RemovalPlan Plan, int Sequence)? Before, RemovalPlanner Planner, PlanDesk Desk);
 
 /// <summary>Ways out asked for while a job is open. Remembers the last answers, so that one sees what a change of the record did.</summary>
 public sealed class Ways
@@ -47,10 +52,10 @@ public sealed class Ways
         ArgumentNullException.ThrowIfNull(question);
         if (open is { } same && same.Key == question.Key && same.Answer.Sequence == stored.Sequence && same.Answer.Plan.Proof != Proof.BestFound) return same.Answer;
         var desk = new PlanDesk(stored.Job, question.Told(stored.Job));
-        var plan = await desk.Ask(p => p.Answer(question), hear, stop);
+        var (plan, planner) = await desk.Ask(p => (p.Plan(question.Wanted), p), hear, stop);
         (RemovalPlan, int)? before = last.TryGetValue(question.Key, out var known) ? known.Sequence == stored.Sequence ? known.Before : (known.Plan, known.Sequence) : null;
         last[question.Key] = (plan, stored.Sequence, before);
-        var answer = new WayAnswer(plan, stored.Sequence, before, desk);
+        var answer = new WayAnswer(plan, stored.Sequence, before, planner, desk);
         // planners are large: only the one on the screen is kept
         open = (question.Key, answer);
         return answer;
