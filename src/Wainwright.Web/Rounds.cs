@@ -1,4 +1,5 @@
 using Wainwright.Access;
+using Wainwright.Fitout;
 using Wainwright.Records;
 
 namespace Wainwright.Web;
@@ -16,24 +17,47 @@ public sealed class Rounds
         lock (turn)
         {
             if (rounds.TryGetValue(stored.Job.Id, out var round) && round.Sequence == stored.Sequence && !round.WasStopped) return round;
-            // a round of the van as it was helps nobody any more
+            // a round of the van as it was helps nobody any more, but for its sum
             round?.Stop();
-            return rounds[stored.Job.Id] = new(stored, new());
+            return rounds[stored.Job.Id] = new(stored, new(), round);
         }
     }
 }
 
-/// <summary>One round.</summary>
-public sealed class Round
+/// <summary>Something long that is worked at in the background and tells how far it has come.</summary>
+/// <param name="stop">Ends it early.</param>
+public abstract class Errand(CancellationTokenSource stop) : IProgress<AccessProgress>
 {
-    private readonly CancellationTokenSource stop;
+    /// <summary>How far it has come.</summary>
+    public AccessProgress Progress { get; private set; }
 
-    internal Round(StoredJob stored, CancellationTokenSource stop)
+    /// <summary>Whether somebody ended it early.</summary>
+    public bool WasStopped => stop.IsCancellationRequested;
+
+    /// <summary>It has come further; on the thread that works.</summary>
+    public event Action? Advanced;
+
+    /// <summary>Ends it with what is known so far.</summary>
+    public void Stop() => stop.Cancel();
+
+    /// <inheritdoc/>
+    public void Report(AccessProgress value)
     {
-        this.stop = stop;
-        Sequence = stored.Sequence;
-        var told = new AccessOptions { Stop = stop.Token };
-        Upkeep = Task.Run(() => UpkeepRound.Of(stored.Job, told, new Heard(this)));
+        Progress = value;
+        Advanced?.Invoke();
+    }
+}
+
+/// <summary>One round.</summary>
+public sealed class Round : Errand
+{
+    private readonly Job job;
+
+    internal Round(StoredJob stored, CancellationTokenSource stop, Round? before) : base(stop)
+    {
+        (job, Sequence) = (stored.Job, stored.Sequence);
+        if (before is { Upkeep: { IsCompletedSuccessfully: true, Result: { IsWhole: true } was } }) Before = (was.HoursPerYear, before.Sequence);
+        Upkeep = Task.Run(() => UpkeepRound.Of(stored.Job, new AccessOptions { Stop = stop.Token }, this));
     }
 
     /// <summary>Entry of the journal it is made after.</summary>
@@ -42,24 +66,26 @@ public sealed class Round
     /// <summary>What it comes to.</summary>
     public Task<Upkeep> Upkeep { get; }
 
-    /// <summary>How far it has come.</summary>
-    public AccessProgress Progress { get; private set; }
+    /// <summary>Hours a year by the last whole round before, and its entry; absent when there was none.</summary>
+    public (double HoursPerYear, int Sequence)? Before { get; }
 
-    /// <summary>Whether somebody ended it early.</summary>
-    public bool WasStopped => stop.IsCancellationRequested;
+    /// <summary>The ranking of changes that somebody asked for.</summary>
+    public Ranking? Ranking { get; private set; }
 
-    /// <summary>It has come further; on the thread that searches.</summary>
-    public event Action? Advanced;
-
-    /// <summary>Ends it with what is answered so far.</summary>
-    public void Stop() => stop.Cancel();
-
-    private sealed class Heard(Round round) : IProgress<AccessProgress>
+    /// <summary>Ranks changes by what they save, once.</summary>
+    public async Task<Ranking> Rank()
     {
-        public void Report(AccessProgress value)
-        {
-            round.Progress = value;
-            round.Advanced?.Invoke();
-        }
+        var upkeep = await Upkeep;
+        return Ranking is { WasStopped: false } ? Ranking : Ranking = new(job, upkeep, new());
     }
+}
+
+/// <summary>One ranking of changes.</summary>
+public sealed class Ranking : Errand
+{
+    internal Ranking(Job job, Upkeep upkeep, CancellationTokenSource stop) : base(stop) =>
+        WhatIfs = Task.Run(() => WhatIfRanking.Of(job, upkeep, new AccessOptions { Stop = stop.Token }, progress: this));
+
+    /// <summary>What it comes to.</summary>
+    public Task<WhatIfs> WhatIfs { get; }
 }

@@ -26,6 +26,27 @@ public sealed class ServiceAccessTests(Yard yard)
     }
 
     [Fact]
+    public async Task A_change_that_saves_most_is_tried_compared_and_taken_back()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/service", "Service access");
+        await visit.Button("Rank the changes").ClickAsync(new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator("[data-changes]")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        var first = page.Locator("#changes ol > li").First;
+        await Expect(first).ToContainTextAsync("a year");
+        Assert.Empty(await visit.Faults());
+        await first.GetByRole(AriaRole.Button).ClickAsync();
+        await Expect(page.GetByTitle("Ctrl+Z")).ToContainTextAsync("tried:");
+        await visit.Button("Go round again").ClickAsync();
+        await Expect(page.Locator(".compare")).ToContainTextAsync("less", new() { Timeout = Visit.PlanMs });
+        await page.GetByTitle("Ctrl+Z").ClickAsync();
+        await visit.Button("Go round again").ClickAsync();
+        await Expect(page.Locator(".compare")).ToContainTextAsync("more", new() { Timeout = Visit.PlanMs });
+    }
+
+    [Fact]
     public async Task A_plan_is_laid_out_for_two_and_for_one()
     {
         await using var visit = await yard.Visit(yard.Shop, width: 390, dark: true);
