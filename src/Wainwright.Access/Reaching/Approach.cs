@@ -48,6 +48,48 @@ internal sealed class Approach
         return body.ReachAny(gone, new(gone.Size), Open(gone)) is WayOut way ? ends[way.Path[0].ShiftMm].Find(l => l.Blockers.IsWithin(gone)) : null;
     }
 
+    /// <summary>
+    /// Of the lines that one thing alone stands across, and whose ends a person gets to: the thing, and the least depth of it, from any of
+    /// its sides, that would have to go. Nothing where every line has more than one across.
+    /// </summary>
+    /// <param name="gone">What is gone.</param>
+    /// <param name="boxes">The boxes of what can stand there.</param>
+    public (int Item, int Mm)? LeastCut(ItemSet gone, IReadOnlyList<(int Item, Box Box)> boxes)
+    {
+        gone = gone.Without(own);
+        (int Item, int Mm)? least = null;
+        foreach (var group in Lines.Select(l => (Line: l, Across: l.Blockers.Without(gone))).Where(l => l.Across.Count == 1).GroupBy(l => l.Across.First()))
+        {
+            var its = boxes.Where(b => b.Item == group.Key).Select(b => b.Box).ToList();
+            foreach (var (mm, line) in group.Select(l => (Mm: Cut(l.Line, its), l.Line)).OrderBy(c => c.Mm))
+            {
+                if (least is { } best && mm >= best.Mm) break;
+                if (body.ReachAny(gone, new(gone.Size), [line.End]) is not WayOut) continue;
+                least = (group.Key, mm);
+                break;
+            }
+        }
+        return least;
+    }
+
+    /// <summary>How deep the line lies within a thing, seen from the side that is nearest.</summary>
+    private static int Cut(StraightWay line, List<Box> boxes)
+    {
+        var stick = new Stick(line.At, line.End, 0);
+        var most = 1;
+        foreach (var box in boxes.Where(b => stick.Meets(b)))
+        {
+            var least = int.MaxValue;
+            for (var axis = 0; axis < 3; axis++)
+            {
+                var (low, high) = stick.Within(box, axis);
+                least = Math.Min(least, (int)Math.Ceiling(Math.Min(high - box.Low(axis), box.High(axis) - low)));
+            }
+            most = Math.Max(most, least);
+        }
+        return most;
+    }
+
     private List<Point> Open(ItemSet gone) => [.. ends.Where(e => e.Value.Exists(l => l.Blockers.IsWithin(gone))).Select(e => e.Key)];
 
     private Answer Work(ItemSet gone, ItemSet stays)

@@ -15,7 +15,10 @@ public sealed record Person
     /// <summary>Thickness of the forearm at its thickest, tensed [mm].</summary>
     public required double ForearmMm { get; init; }
 
-    /// <summary>Thickness of the upper arm at its thickest, tensed [mm].</summary>
+    /// <summary>
+    /// What elbow and upper arm need across [mm]: the thickness of the upper arm, tensed, but never less than the common figure for an arm
+    /// to the shoulder (125 mm, source not checked): an elbow has to bend.
+    /// </summary>
     public required double UpperArmMm { get; init; }
 
     /// <summary>Room for head and shoulder, the same in every direction [mm]; the depth of the chest.</summary>
@@ -66,7 +69,7 @@ public sealed record Person
         HandMm = (int)Math.Ceiling(size(Measure.HandBreadth)) + 4,
         HeadMm = (int)Math.Ceiling(size(Measure.HeadLength)) + 5,
         ForearmMm = DiameterMm(size(Measure.ForearmCircumference)),
-        UpperArmMm = DiameterMm(size(Measure.UpperArmCircumference)),
+        UpperArmMm = Math.Max(DiameterMm(size(Measure.UpperArmCircumference)), AccessOpening.For(AccessOpening.Passing.ArmToShoulder, AccessOpening.Wear.Light)!.Value.RoundMm),
         BodyMm = (int)Math.Ceiling(size(Measure.ChestDepth) / 2) * 2,
         HandLongMm = reach(Measure.HandLength),
         ElbowToGripMm = reach(Measure.ElbowToGrip),

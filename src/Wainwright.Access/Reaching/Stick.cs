@@ -30,6 +30,18 @@ internal readonly record struct Stick(Point From, Point To, double RadiusMm)
         return Nearest(box, low, high) < RadiusMm - Nothing ? low : null;
     }
 
+    /// <summary>From where to where along an axis the line is within a box that it meets [mm].</summary>
+    public (double Low, double High) Within(in Box box, int axis)
+    {
+        var (low, high) = (0.0, 1.0);
+        Narrow(From.XMm, To.XMm - From.XMm, box.X0, box.X1, ref low, ref high);
+        Narrow(From.YMm, To.YMm - From.YMm, box.Y0, box.Y1, ref low, ref high);
+        Narrow(From.ZMm, To.ZMm - From.ZMm, box.Z0, box.Z1, ref low, ref high);
+        var (from, to) = axis switch { 0 => (From.XMm, To.XMm), 1 => (From.YMm, To.YMm), _ => (From.ZMm, To.ZMm) };
+        var (a, b) = (from + low * (to - from), from + high * (to - from));
+        return (Math.Min(a, b), Math.Max(a, b));
+    }
+
     /// <summary>The distance to a box is convex along the line: thirds are cut off where it is larger.</summary>
     private double Nearest(in Box box, double low, double high)
     {

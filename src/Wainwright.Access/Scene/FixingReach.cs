@@ -4,10 +4,12 @@ namespace Wainwright.Access;
 
 /// <summary>One way to put a tool to a fixing.</summary>
 /// <param name="At">Where it meets the fixing.</param>
-/// <param name="Boxes">Tool and hand as boxes at the origin.</param>
+/// <param name="Side">The side of the fixing it comes from.</param>
+/// <param name="IsFlat">Whether the hand lies flat.</param>
+/// <param name="Boxes">Tool and hand as boxes at the origin, the hand last.</param>
 /// <param name="Probe">What brings them in.</param>
 /// <param name="Arm">The arms there can be behind the hand.</param>
-internal sealed record ToolPlace(Point At, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe, Lazy<Recalled> Arm);
+internal sealed record ToolPlace(Point At, Heading Side, bool IsFlat, IReadOnlyList<Box> Boxes, Lazy<Probe> Probe, Lazy<Recalled> Arm);
 
 /// <summary>The ways a tool can be put to one fixing, and whether by any of them hand and tool get there.</summary>
 /// <remarks>
@@ -67,6 +69,11 @@ internal sealed class FixingReach
         }
         return new Stuck(wall);
     }
+
+    /// <summary>Whether by any of the ways hand and tool get there when these are gone, and another person's arm behind them.</summary>
+    public bool ReachesWith(Arm other, ItemSet gone) => ways.Exists(way =>
+        way.InItsPlace.All(gone.Has) && way.Tool.Probe.Value.Reach(gone, new(gone.Size), way.Tool.At) is WayOut
+        && other.Behind(Placed(way.Tool.Boxes[^1], way.Tool.At), way.Tool.Side, way.Tool.IsFlat).Ask(gone, new(gone.Size)) is WayOut);
 
     /// <summary>Boxes that any of the tools could meet at all.</summary>
     private static List<(int Item, Box Box)> Near(List<ToolPlace> all, IReadOnlyList<Obstacle> obstacles)

@@ -31,11 +31,26 @@ internal sealed class HandReach(Crowd crowd, Person person)
             var measured = held.Where(p => !p.Outside && p.Solids.Count > 0).ToList();
             return measured.Count == 0 ? [] : [Touching(measured[0])];
         }
+        return joint.Points.Distinct().Select(p => AsAssembled(joint, before, At(PlacesOf(joint, p, held), HandTool.For(joint, person.HandMm))));
+    }
+
+    /// <summary>From which sides a fixing may be worked, and where the tool then meets it.</summary>
+    public static IReadOnlyList<(Heading Side, Point At)> PlacesOf(Joint joint, Place fixing, IReadOnlyList<Part> held)
+    {
         var own = held.SelectMany(p => p.Solids).SelectMany(s => PartBody.Of(s).Outer).ToList();
         IReadOnlyList<Heading> from = joint.Release.From is { } side ? [PartBody.HeadingOf(side)] : Enum.GetValues<Heading>();
-        var tools = HandTool.For(joint);
-        return joint.Points.Distinct().Select(p => AsAssembled(joint, before, At(PartBody.PointOf(p), own, from, tools)));
+        return [.. from.Select(h => (h, Surface(PartBody.PointOf(fixing), h, own)))];
     }
+
+    /// <summary>Whether another person's arm gets behind a hand that gets to every measured fixing of a joint when these are gone.</summary>
+    public bool Reaches(Joint joint, IReadOnlyList<Part> held, ItemSet gone, Arm other) => joint.Points.Distinct().All(p =>
+    {
+        var places = PlacesOf(joint, p, held);
+        return places.Any(at => IsOutside(at.At, at.Side)) || ReachOf(places, HandTool.For(joint, person.HandMm)).ReachesWith(other, gone);
+    });
+
+    /// <summary>Whether another person's hand and arm get to a part when these are gone, the hand taken to be as here.</summary>
+    public bool Reaches(Part part, ItemSet gone, Arm other) => HandOnly(part)(gone, null, new(gone.Size)) is WayOut && other.Onto(part).Ask(gone, new(gone.Size)) is WayOut;
 
     /// <summary>Joints with a fixing that no tool modelled gets to even with nothing else in the van.</summary>
     public HashSet<JointId> OnTrial { get; } = [];
@@ -100,20 +115,18 @@ internal sealed class HandReach(Crowd crowd, Person person)
         if (at is { Outside: false, Solids.Count: > 0 }) return [Touching(at)];
         if (at is not null || line.Route.Count == 0 || end.Part is not null) return [];
         var place = PartBody.PointOf(isFrom ? line.Route[0] : line.Route[^1]);
-        return [WhereAnArmCanBe(At(place, [], Enum.GetValues<Heading>(), HandTool.Hand))];
+        return [WhereAnArmCanBe(At([.. Enum.GetValues<Heading>().Select(h => (h, place))], HandTool.Hand(person.HandMm)))];
     }
 
     /// <summary>Whether a flat hand gets to lie against a part, whichever way it is held.</summary>
     public RoomQuestion Touching(Part part)
     {
-        var target = PartBody.Of(part.Solids).Outer;
-        var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
-        var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands.Select(hand => new Probe([hand], round, shell))]);
+        var hand = HandOnly(part);
         var arms = new Lazy<Recalled>(() => arm.Onto(part));
         return WhereAnArmCanBe((gone, armGone, stays) =>
         {
-            var hand = Any(hands.Value.Select(h => h.Touch(gone, stays, target)), gone.Size);
-            if (hand is not WayOut there || armGone is null) return hand;
+            var lies = hand(gone, null, stays);
+            if (lies is not WayOut there || armGone is null) return lies;
             var behind = arms.Value.Ask(armGone, stays);
             if (behind is not WayOut clear) return behind;
             var through = there.Through.Copy();
@@ -122,18 +135,28 @@ internal sealed class HandReach(Crowd crowd, Person person)
         });
     }
 
-    private Fixing At(Point fixing, IReadOnlyList<Box> own, IReadOnlyList<Heading> from, IReadOnlyList<HandTool> tools)
+    private Fixing HandOnly(Part part)
     {
-        var places = from.Select(heading => (Heading: heading, At: Surface(fixing, heading, own))).ToList();
-        if (places.Exists(p => IsOutside(p.At, p.Heading))) return (gone, _, _) => new WayOut([], new(gone.Size), null);
-        var reach = new Lazy<FixingReach>(() => new(places.SelectMany(p => tools.Select(tool => PlaceOf(tool, p.At, p.Heading))), withShell));
+        var target = PartBody.Of(part.Solids).Outer;
+        var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
+        var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands(person.HandMm).Select(hand => new Probe([hand], round, shell))]);
+        return (gone, _, stays) => Any(hands.Value.Select(h => h.Touch(gone, stays, target)), gone.Size);
+    }
+
+    private Fixing At(IReadOnlyList<(Heading Side, Point At)> places, IReadOnlyList<HandTool> tools)
+    {
+        if (places.Any(p => IsOutside(p.At, p.Side))) return (gone, _, _) => new WayOut([], new(gone.Size), null);
+        var reach = new Lazy<FixingReach>(() => ReachOf(places, tools));
         return (gone, armGone, stays) => reach.Value.Ask(gone, armGone, stays);
     }
+
+    private FixingReach ReachOf(IReadOnlyList<(Heading Side, Point At)> places, IReadOnlyList<HandTool> tools) =>
+        new(places.SelectMany(p => tools.Select(tool => PlaceOf(tool, p.At, p.Side))), withShell);
 
     private ToolPlace PlaceOf(HandTool tool, Point at, Heading side)
     {
         var boxes = tool.From(side);
-        return new(at, boxes, ProbeOf(boxes), new(() => arm.Behind(FixingReach.Placed(boxes[^1], at), side, tool.IsFlat)));
+        return new(at, side, tool.IsFlat, boxes, ProbeOf(boxes), new(() => arm.Behind(FixingReach.Placed(boxes[^1], at), side, tool.IsFlat)));
     }
 
     private Lazy<Probe> ProbeOf(IReadOnlyList<Box> boxes)

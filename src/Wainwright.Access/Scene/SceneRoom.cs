@@ -20,6 +20,7 @@ internal sealed class SceneRoom
     private readonly Dictionary<int, RoomQuestion[]> questions = [];
     private readonly HandReach reach;
     private readonly Sight sight;
+    private readonly Crowd crowd;
     private readonly Tilts tilts;
 
     /// <param name="scene">The scene.</param>
@@ -33,7 +34,7 @@ internal sealed class SceneRoom
         foreach (var part in scene.Standing)
             foreach (var group in part.Solids.GroupBy(s => scene.OutItem(part, s)))
                 standing.Add((part, new(group.Key, Boxes(PartBody.Of(group)))));
-        var crowd = new Crowd(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
+        crowd = new Crowd(VanShell.ForHands(scene.Job.Vehicle), standing, scene.Items.Count);
         reach = new(crowd, scene.Options.Person);
         sight = new(crowd, scene.Options.Person);
         tilts = like?.tilts ?? new(scene, this);
@@ -105,6 +106,30 @@ internal sealed class SceneRoom
 
     /// <summary>Whether a joint has a fixing that no arm of the person chosen gets to, though hand and tool would.</summary>
     public bool IsArmOnTrial(Joint joint) => reach.ArmOnTrial.Contains(joint.Id);
+
+    /// <summary>How the tools fit at a joint's fixings when these are gone.</summary>
+    public IEnumerable<ToolFit> ToolFits(Joint joint, ItemSet gone) => new ToolRoom(scene, crowd).Of(joint, gone);
+
+    /// <summary>Which share of people reach a part, or the fixings of a joint, when these are gone.</summary>
+    public WhoReaches Who(Part part, ItemSet gone) => WhoReaches.Of(who => reach.Reaches(part, gone, new Arm(crowd, who)));
+
+    /// <summary>Which share of people reach a part, or the fixings of a joint, when these are gone.</summary>
+    public WhoReaches Who(Joint joint, ItemSet gone) => WhoReaches.Of(who => reach.Reaches(joint, scene.HeldBy(joint), gone, new Arm(crowd, who)));
+
+    /// <summary>The lines of sight to a part.</summary>
+    public Approach SightOf(Part part) => sight.Of(part);
+
+    /// <summary>By how much the arm of the person chosen is too short for a part when these are gone, up to a limit [mm]; absent when that is not what is missing.</summary>
+    public int? ArmShortMm(Part part, ItemSet gone, int upToMm)
+    {
+        bool With(int mm) => reach.Reaches(part, gone, new Arm(crowd, scene.Options.Person with { UpperArmLongMm = scene.Options.Person.UpperArmLongMm + mm }));
+        if (With(0) || !With(upToMm)) return null;
+        var (low, high) = (0, upToMm);
+        while (high - low > 1)
+            if (With((low + high) / 2)) high = (low + high) / 2;
+            else low = (low + high) / 2;
+        return high;
+    }
 
     /// <summary>Items whose parts overlap this load in the model by more than a measuring error, and by how much.</summary>
     public IReadOnlyList<(int Item, int OverlapMm)> FoundWithin(int item) => MoverOf(scene.Items[item])?.FoundWithin(new(scene.Items.Count)) ?? [];

@@ -1,4 +1,4 @@
-namespace Wainwright.Geometry.Tests;
+namespace Wainwright.Geometry.Tests.Motion;
 
 /// <summary>Limbs against a plain walk, place by place, of everything a chain may do.</summary>
 public class ChainTests
