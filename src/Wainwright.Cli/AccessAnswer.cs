@@ -86,8 +86,9 @@ internal sealed class AccessAnswer(string named, Job job, Upkeep upkeep, WhatIfs
         var proved = upkeep.Visits.All(v => v.Minutes.Sureness == Sureness.Proved);
         var hours = Hours(upkeep.HoursPerYear);
         var between = upkeep.LowHoursPerYear < upkeep.HoursPerYear - 0.005 ? $"{Hours(upkeep.LowHoursPerYear)} to {hours}" : hours;
-        var mean = upkeep.MeanMinutes is { } m ? string.Create(CultureInfo.InvariantCulture, $"{upkeep.TimesPerYear:0} visits a year, {m:0.0} min each on average") : "no visit has a plan";
-        var line = $"{between} a year to get at what asks for service and to close up again: {mean}";
+        var line = upkeep.MeanMinutes is { } mean
+            ? string.Create(CultureInfo.InvariantCulture, $"{between} a year to get at what asks for service and to close up again: {upkeep.TimesPerYear:0} visits a year, {mean:0.0} min each on average")
+            : "no visit has a plan, so no hours can be added up yet";
         at.Out.WriteLine(proved ? ink.Good($"{line}; proved") : ink.Doubt(line));
         if (!upkeep.IsWhole) at.Out.WriteLine(ink.Doubt($"stopped after {upkeep.Done} of {upkeep.Total} questions: the sum lacks the rest"));
         if (upkeep.Open.Any()) at.Out.WriteLine(ink.Bad($"{Count(upkeep.Open.Count(), "visit")} without a way or an answer: not in that sum, named below"));

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Paper;
 
@@ -13,6 +14,7 @@ internal static class Report
         ["owners"] = (given, on) => OwnersReport.Html(given.Job, Answers.Of(given.Job, on), Bytes(given), given.Seal),
         ["stop-use"] = (given, on) => Sheets.StopUse(given.Job, Answers.Of(given.Job, on)),
         ["isolation"] = (given, on) => Sheets.Isolation(given.Job, on),
+        ["servicing"] = Servicing,
     };
 
     public static Command Command(Terminal at)
@@ -22,7 +24,7 @@ internal static class Report
         var page = new Option<string>("--page") { HelpName = "PAGE", DefaultValueFactory = _ => "owners", Description = $"Which page: {string.Join(", ", Pages.Keys)}." };
         var on = Day.Option();
         var store = StoreFolder.Option();
-        var command = new Taught("report", "Make the owners' page, a stop-use notice or an isolation sheet.", """
+        var command = new Taught("report", "Make the owners' page, a stop-use notice, an isolation sheet or what servicing costs.", """
             Examples:
               wain report demo/touring-camper.wain.json --out camper.html
               wain report J-014 --out J-014.pdf
@@ -45,6 +47,12 @@ internal static class Report
             return Exit.Done;
         });
         return command;
+    }
+
+    private static Task<string> Servicing(GivenJob given, DateOnly on)
+    {
+        var upkeep = UpkeepRound.Of(given.Job);
+        return Sheets.Servicing(given.Job, upkeep, WhatIfRanking.Of(given.Job, upkeep, most: 3), on);
     }
 
     private static PhotoBytes Bytes(GivenJob given) => hash =>

@@ -39,4 +39,21 @@ public static class Sheets
             [nameof(RemovalPage.On)] = on,
         });
     }
+
+    /// <summary>What servicing costs as built: hours a year, visit by visit, and which single change would save most.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="upkeep">What it costs; see <see cref="UpkeepRound.Of"/>.</param>
+    /// <param name="changes">Changes ranked; absent to leave them out.</param>
+    /// <param name="on">The day on the page.</param>
+    public static Task<string> Servicing(Job job, Upkeep upkeep, WhatIfs? changes, DateOnly on)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<UpkeepPage>($"What servicing costs: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(UpkeepPage.Job)] = job,
+            [nameof(UpkeepPage.Upkeep)] = upkeep,
+            [nameof(UpkeepPage.Changes)] = changes,
+            [nameof(UpkeepPage.On)] = on,
+        });
+    }
 }

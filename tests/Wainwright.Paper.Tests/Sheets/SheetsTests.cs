@@ -52,6 +52,26 @@ public sealed class SheetsTests
     }
 
     [Fact]
+    public async Task The_servicing_sheet_gives_hours_visits_and_what_comes_out_and_never_a_silent_number()
+    {
+        ServiceNeed Every(double months) => new() { What = "tighten the terminals", EveryMonths = months, Access = ServiceAccess.Remove };
+        var job = SmallJob.Job with { Parts = [.. SmallJob.Job.Parts.Select(p => p with { Service = p.Id.Text switch { "L1" => [Every(6)], "X1" => [Every(24)], _ => [] } })] };
+        job = job with { Parts = [.. job.Parts.Select(p => p.Id.Text == "L1" ? p with { Solids = [new BoxSolid { At = new(400, 700, 900), Size = new(300, 300, 300) }] } : p)] };
+        var (asked, stopped) = (UpkeepRound.Of(job), UpkeepRound.Of(job, new() { Stop = new(canceled: true) }));
+
+        var text = PageText.Of(await Sheets.Servicing(job, asked, null, Today));
+        Assert.Contains("only to get at what asks for service", text, StringComparison.Ordinal);
+        Assert.Contains("2 times a year", text, StringComparison.Ordinal);
+        // nobody measured the cable: it is named and not summed
+        Assert.Contains("cannot be reached, or cannot be told", text, StringComparison.Ordinal);
+        Assert.Contains("cable behind the lining (X1): tighten the terminals. X1 cable behind the lining has no size and place: measure it.", text, StringComparison.Ordinal);
+
+        Assert.Contains("No hours can be added up yet", PageText.Of(await Sheets.Servicing(job, stopped, null, Today)), StringComparison.Ordinal);
+        Assert.Contains("Stopped after 0 of 6 questions", PageText.Of(await Sheets.Servicing(job, stopped, null, Today)), StringComparison.Ordinal);
+        Assert.Contains("not the same as needing none", PageText.Of(await Sheets.Servicing(SmallJob.Job with { Parts = [] }, UpkeepRound.Of(SmallJob.Job with { Parts = [] }), null, Today)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Stop_use_and_isolation_are_one_page_each_on_paper()
     {
         var file = Path.Combine(Directory.CreateTempSubdirectory("sheet-test-").FullName, "sheet.pdf");
