@@ -57,4 +57,18 @@ public class CasesOfTheWorkshopVanTests
     [Fact]
     public void No_plan_is_in_doubt_because_two_parts_stand_in_each_other() =>
         Assert.DoesNotContain(Planner.Value.Remove(Demo.Parts("B01")).ToMeasure, m => m.Contains("overlap", StringComparison.Ordinal));
+
+    [Fact]
+    public void Tilted_out_past_the_stand_the_battery_tray_leaves_it_standing_and_costs_less()
+    {
+        var planner = new RemovalPlanner(Demo.Workshop, new() { Tilting = Tilting.Usual with { ToSpare = true } });
+        var plan = planner.Remove(Demo.Parts("B16"));
+
+        Assert.Equal("B14 B15 B16 B23 B30", CasesFiles.WhatComesOut(plan)); // the earth cable over the tray instead of the stand round it
+        Assert.True(plan.TotalMinutes < Planner.Value.Remove(Demo.Parts("B16")).TotalMinutes);
+        Assert.Equal(plan.Steps.Sum(s => s.OutMinutes + s.BackMinutes + s.DamageMinutes), plan.TotalMinutes, 6);
+        Assert.Contains(plan.Steps[^1].Path, p => p.Turned is { W: < 0.99 });
+        Assert.Empty(planner.Audit(plan).Faults);
+        Assert.Empty(planner.ProofFaults(Demo.Parts("B16")));
+    }
 }

@@ -71,7 +71,8 @@ internal sealed partial class Scene
         return common;
     }
 
-    private HashSet<int> AllNeeds(int item)
+    /// <summary>What must be done before an item in every plan, and before that.</summary>
+    public HashSet<int> AllNeeds(int item)
     {
         var all = new HashSet<int>();
         var open = new Stack<int>([item]);
@@ -106,6 +107,9 @@ internal sealed partial class Scene
     /// <summary>The item that says the piece with this solid is out.</summary>
     public int OutItem(Part part, Solid solid) =>
         PieceOf(part, solid) is { } piece ? pieceOut[(part.Id, piece)] : isOut[part.Id];
+
+    /// <summary>The parts that an item carries out, whole or a piece of it.</summary>
+    public IEnumerable<Part> LoadOf(int item) => items[item] is TakeOut load ? load.Load : items[item] is TakePiece piece ? [piece.Part] : [];
 
     public bool IsStanding(PartId part) => parts.ContainsKey(part) && !already.Contains(part);
 

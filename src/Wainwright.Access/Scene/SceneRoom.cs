@@ -190,7 +190,8 @@ internal sealed class SceneRoom
         return new Stuck(wall);
     };
 
-    private bool IsStiff(int item) => scene.Items[item] switch
+    /// <summary>Whether it is a load whose room is modelled and that does not fold.</summary>
+    public bool IsStiff(int item) => scene.Items[item] switch
     {
         TakeOut { Part.FoldsTo: not null, With.Count: 0 } => false,
         TakeOut or TakePiece => MoverOf(scene.Items[item]) is not null,

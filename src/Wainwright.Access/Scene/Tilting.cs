@@ -10,8 +10,8 @@ namespace Wainwright.Access;
 /// </param>
 public sealed record Tilting(int Tries, bool ToSpare)
 {
-    /// <summary>Enough for a tank through a door; about half a second where nothing is found.</summary>
-    public static Tilting Usual { get; } = new(6000, false);
+    /// <summary>Enough for a tank through a door; about a second where nothing is found.</summary>
+    public static Tilting Usual { get; } = new(8000, false);
 
     /// <summary>Slides and quarter turns only.</summary>
     public static Tilting Off { get; } = new(0, false);

@@ -10,13 +10,21 @@ namespace Wainwright.Access;
 /// </remarks>
 internal sealed class Tilts(Scene scene, SceneRoom room)
 {
-    private const int MostKeptIn = 8; // how many parts are tried one by one to be kept in; the rest of the set stays as found
+    private const int MostKeptIn = 8; // how often a dear part is tried to be kept in; what then is gone stays as found
 
     private readonly Dictionary<int, List<TiltedWay>> ways = [];
     private readonly Dictionary<int, TiltTried?> tried = [];
+    private readonly HashSet<(int Item, int InTheWay, ItemSet Before)> searched = [];
     private readonly Dictionary<(int Item, int ClearanceMm), Tilter> tilters = [];
 
     private ItemSet All => ItemSet.All(scene.Items.Count).Without(ItemSet.Of(scene.Items.Count, scene.Options.MustStay.Where(scene.IsStanding).Select(scene.OutItem)));
+
+    /// <summary>All that can be out before a load and while a part stays: not what waits for either, as a floor for what stands on it.</summary>
+    private ItemSet Before(int item, int? inTheWay)
+    {
+        var stay = scene.LoadOf(item).Select(p => scene.OutItem(p.Id)).Concat(inTheWay is { } part ? [part] : []).ToList();
+        return All.Without(ItemSet.Of(scene.Items.Count, Enumerable.Range(0, scene.Items.Count).Where(i => stay.Contains(i) || scene.AllNeeds(i).Overlaps(stay))));
+    }
 
     /// <summary>Tilted ways of a load, the first one looked for when no exact way takes it out.</summary>
     public IReadOnlyList<TiltedWay> WaysOf(int item)
@@ -35,11 +43,19 @@ internal sealed class Tilts(Scene scene, SceneRoom room)
         return tried[item];
     }
 
-    /// <summary>Looks for a way with just these gone and keeps it; no when there is none to be found.</summary>
-    public bool Adds(int item, ItemSet gone)
+    /// <summary>
+    /// Looks for a way past a part, with no more gone than a plan takes out before, or else with as little gone as can be; keeps
+    /// it. No when there is none to be found, or nothing new.
+    /// </summary>
+    /// <param name="item">The load.</param>
+    /// <param name="inTheWay">The item that says the part is out.</param>
+    /// <param name="before">What the plan takes out before, without that part.</param>
+    public bool Spares(int item, int inTheWay, ItemSet before)
     {
-        var known = WaysOf(item);
-        if (known.Any(w => w.Through.IsWithin(gone)) || Found(item, gone, scene.Options.Tilting.Tries) is not { } way) return false;
+        if (!room.IsStiff(item) || WaysOf(item).Any(w => w.Through.IsWithin(before)) || !searched.Add((item, inTheWay, before))) return false;
+        var way = Tried(item, before, scene.Options.Tilting.Tries).Way;
+        if (way is null && Tried(item, Before(item, inTheWay), scene.Options.Tilting.Tries).Way is { } past) way = WithFewest(item, Before(item, inTheWay), past);
+        if (way is null || ways[item].Any(w => w.Through.IsWithin(way.Through))) return false;
         ways[item].Add(way);
         return true;
     }
@@ -51,56 +67,59 @@ internal sealed class Tilts(Scene scene, SceneRoom room)
             tried[item] = ball;
             return;
         }
-        var (way, tries) = Tried(item, All, scene.Options.Tilting.Tries);
-        if (way is not null) known.Add(WithFewest(item, way));
+        var (way, tries) = Tried(item, Before(item, null), scene.Options.Tilting.Tries);
+        if (way is not null) known.Add(WithFewest(item, Before(item, null), way));
         else if (tries > 0) tried[item] = new(false, tries, null, null, null);
     }
 
-    /// <summary>The same with as many parts kept in as can be: all of them, or else one after another, the dearest first.</summary>
-    private TiltedWay WithFewest(int item, TiltedWay way)
+    /// <summary>A way of the same load with as little gone as can be: nothing at all, or else without the dearest parts, one after another.</summary>
+    private TiltedWay WithFewest(int item, ItemSet allowed, TiltedWay way)
     {
-        var tries = scene.Options.Tilting.Tries / 2;
-        if (!way.Through.IsEmpty && Found(item, new(scene.Items.Count), tries) is { } alone) return alone;
-        foreach (var dear in way.Through.OrderByDescending(PriceOf).ThenBy(i => i).Take(MostKeptIn).ToList())
-            if (way.Through.Has(dear) && Found(item, way.Through.Without(dear), tries) is { } fewer) way = fewer;
+        if (!way.Through.IsEmpty && Found(item, new(scene.Items.Count)) is { } alone) return alone;
+        var wanted = new HashSet<int>();
+        for (var n = 0; n < MostKeptIn && way.Through.Where(i => !wanted.Contains(i)).OrderByDescending(PriceOf).ThenBy(i => i).Cast<int?>().FirstOrDefault() is { } dear; n++)
+            if (Found(item, allowed.Without(dear)) is { } without) (way, allowed) = (without, allowed.Without(dear));
+            else wanted.Add(dear);
         return way;
     }
 
-    /// <summary>What it costs at least to take out what an item says is out.</summary>
-    private long PriceOf(int out_)
+    /// <summary>What it costs at least to take out what an item says is out, with all that must be done before in every plan.</summary>
+    public long PriceOf(int out_)
     {
         var (part, name) = (IsOut)scene.Items[out_] is var gone ? (gone.Part, gone.Piece) : default;
-        return scene.Items.Where(i => i is TakeOut load && load.Load.Contains(part) || i is TakePiece piece && piece.Part == part && piece.Name == name)
-            .Select(i => i.Price.Tenths + i.Needs.Sum(n => scene.Items[n].Price.Tenths)).DefaultIfEmpty(0).Min();
+        return scene.Items.Index().Where(i => i.Item is TakeOut load && load.Load.Contains(part) || i.Item is TakePiece piece && piece.Part == part && piece.Name == name)
+            .Select(i => i.Item.Price.Tenths + scene.AllNeeds(i.Index).Sum(n => scene.Items[n].Price.Tenths)).DefaultIfEmpty(0).Min();
     }
 
-    private TiltedWay? Found(int item, ItemSet gone, int tries) => Tried(item, gone, tries).Way;
-
-    /// <summary>First with room to spare, then with hardly any.</summary>
+    /// <summary>First with room to spare, for a third of the tries, then with hardly any.</summary>
     private (TiltedWay? Way, int Tries) Tried(int item, ItemSet gone, int tries)
     {
-        var spent = 0;
-        foreach (var clearanceMm in (int[])[Math.Max(scene.Options.ClearanceMm, scene.Options.TightBelowMm), scene.Options.ClearanceMm])
-        {
-            if (!tilters.TryGetValue((item, clearanceMm), out var tilter)) tilters[(item, clearanceMm)] = tilter = room.TilterOf(item, clearanceMm);
-            var share = spent == 0 ? tries / 3 : tries - spent;
-            var answer = tilter.Ask(gone, new(share, item), scene.Options.Stop);
-            spent += answer.Tries;
-            if (answer is TiltedWay way) return (way, spent);
-            if (clearanceMm == scene.Options.ClearanceMm) break;
-        }
-        return (null, spent);
+        var roomyMm = Math.Max(scene.Options.ClearanceMm, scene.Options.TightBelowMm);
+        var first = Found(item, gone, roomyMm, tries / 3);
+        if (first is TiltedWay easy) return (easy, first.Tries);
+        var second = Found(item, gone, scene.Options.ClearanceMm, tries - first.Tries);
+        return (second as TiltedWay, first.Tries + second.Tries);
     }
+
+    private TiltAnswer Found(int item, ItemSet gone, int clearanceMm, int tries)
+    {
+        if (!tilters.TryGetValue((item, clearanceMm), out var tilter)) tilters[(item, clearanceMm)] = tilter = room.TilterOf(item, clearanceMm);
+        return tilter.Ask(gone, new(tries, item), scene.Options.Stop);
+    }
+
+    private TiltedWay? Found(int item, ItemSet gone) => Found(item, gone, scene.Options.ClearanceMm, scene.Options.Tilting.Tries) as TiltedWay;
 
     /// <summary>Whether neither this load nor another that takes the same part out goes by exact moves with everything else gone.</summary>
     private bool IsHeldForGood(int item)
     {
-        if (!room.IsStuckWithAllGone(item, All)) return false;
+        if (!IsStuck(item)) return false;
         var part = scene.Items[item] is TakePiece own ? own.Part : ((TakeOut)scene.Items[item]).Part;
         var whole = scene.Items.Index().Where(i => i.Item is TakeOut load && load.Load.Contains(part)).Select(i => i.Index);
         var pieces = scene.Items.Index().Where(i => i.Item is TakePiece piece && piece.Part == part).Select(i => i.Index).ToList();
-        if (whole.Any(i => i != item && !room.IsStuckWithAllGone(i, All))) return false;
+        if (whole.Any(i => i != item && !IsStuck(i))) return false;
         // in pieces it goes when all of them do
-        return scene.Items[item] is TakePiece || pieces.Count == 0 || pieces.Exists(i => room.IsStuckWithAllGone(i, All));
+        return scene.Items[item] is TakePiece || pieces.Count == 0 || pieces.Exists(IsStuck);
     }
+
+    private bool IsStuck(int item) => room.IsStuckWithAllGone(item, Before(item, null));
 }

@@ -20,7 +20,7 @@ public sealed class Tilter
     private readonly IReadOnlyList<Convex> load;
     private readonly IReadOnlyList<(int Item, Convex Shape)> shapes;
     private readonly Shell shell;
-    private readonly ExactRegions regions;
+    private readonly Func<ExactRegions> regionsAfresh;
     private readonly double needMm;
 
     /// <param name="moving">Boxes that hold the load, where it stands.</param>
@@ -42,12 +42,14 @@ public sealed class Tilter
             (Obstacle.Fixed, Convex.Box(new(-FarMm, -FarMm, floor - GroundMm), new(FarMm, FarMm, floor))),
             .. shapes,
         ];
-        regions = new(moving, obstacles, shell, fit);
+        // how a room is divided depends on what was asked of it before; a search begins with none, so that it depends on nothing
+        regionsAfresh = () => new(moving, obstacles, shell, fit);
+        MiddleMm = regionsAfresh().Found;
         needMm = Math.Max(LeastClearMm, fit.ClearanceMm);
     }
 
     /// <summary>The point the load is turned about: the middle of its bounds as found [mm].</summary>
-    public Point MiddleMm => regions.Found;
+    public Point MiddleMm { get; }
 
     /// <summary>Whether it comes out tilted when these are gone.</summary>
     /// <param name="gone">What is out already.</param>
@@ -56,6 +58,7 @@ public sealed class Tilter
     public TiltAnswer Ask(ItemSet gone, TiltBudget budget, CancellationToken stop)
     {
         var standing = shapes.Where(s => s.Item == Obstacle.Fixed || !gone.Has(s.Item)).ToList();
+        var regions = regionsAfresh();
         var within = regions.FromWithin(gone);
         if (within.Blocks.Count == 0) return new NoneFound(0); // it stands in something by its measures
         var (around, roots, random) = (new Surroundings(load, MiddleMm, standing, needMm), new TiltRoots(regions, within, regions.FromOutside(gone)), new Random(budget.Seed));
@@ -68,12 +71,12 @@ public sealed class Tilter
             var before = trees.Tries;
             var found = trees.HasBothEnds ? trees.Grow(Math.Min(TriesPerRound, budget.Tries - tries), stop) : null;
             tries += Math.Max(1, trees.Tries - before);
-            if (found is not null) return Way(found, gone, standing, tries);
+            if (found is not null) return Way(regions, found, gone, standing, tries);
         }
         return new NoneFound(tries);
     }
 
-    private TiltedWay Way(TiltTrees.Joined found, ItemSet gone, List<(int Item, Convex Shape)> standing, int tries)
+    private TiltedWay Way(ExactRegions regions, TiltTrees.Joined found, ItemSet gone, List<(int Item, Convex Shape)> standing, int tries)
     {
         var (first, last) = (regions.WayTo(found.Start), regions.WayTo(found.End));
         List<Posture> path = [.. first.SkipLast(1), .. found.Postures, .. last.Reverse().Skip(1)];
