@@ -20,11 +20,20 @@ internal sealed class DividedSpace
     // beyond this the tree starts afresh: memory is shared by all the shapes of a van
     private const int MostNodes = 1500;
 
+    private enum State : byte
+    {
+        Free,
+        Blocked,
+        Divided,
+    }
+
     private struct Node
     {
         public Cells Where;
         public int Start, Holding, Meeting, FirstChild, Parent;
         public int Seen; // which entry of the list stood when last looked at: likely to stand again
+        public int Run; // in which run the state was looked up
+        public State State;
     }
 
     private readonly Forbidden[] forbidden;
@@ -32,7 +41,7 @@ internal sealed class DividedSpace
     private readonly Cells window;
     private Node[] nodes = new Node[64];
     private int[] lists = new int[256];
-    private int nodeCount, listCount;
+    private int nodeCount, listCount, run = 1; // a node that was never looked at has run 0
     private readonly Stack<int> open = new();
 
     /// <param name="forbidden">All forbidden boxes, largest first.</param>
@@ -53,6 +62,7 @@ internal sealed class DividedSpace
     public void Begin()
     {
         if (nodeCount > MostNodes) Restart();
+        run++;
     }
 
     /// <summary>Collects the free and the blocked blocks that meet a region when these are gone.</summary>
@@ -72,14 +82,22 @@ internal sealed class DividedSpace
         {
             ref var node = ref nodes[at];
             if (!node.Where.Meets(region)) continue;
-            if (node.FirstChild == Dead || Stands(ref node, 0, node.Holding, gone)) blocked.Add(at);
-            else if (!Stands(ref node, node.Holding, node.Holding + node.Meeting, gone)) free.Add(at);
-            else
+            // a block is looked at from many sides in one run, and the same things are gone throughout
+            if (node.Run != run) (node.Run, node.State) = (run, StateOf(ref node, gone));
+            switch (node.State)
             {
-                if (node.FirstChild == Undivided) Divide(at, gone);
-                var child = nodes[at].FirstChild;
-                open.Push(child + 1);
-                open.Push(child);
+                case State.Blocked:
+                    blocked.Add(at);
+                    break;
+                case State.Free:
+                    free.Add(at);
+                    break;
+                default:
+                    if (node.FirstChild == Undivided) Divide(at, gone);
+                    var child = nodes[at].FirstChild;
+                    open.Push(child + 1);
+                    open.Push(child);
+                    break;
             }
         }
     }
@@ -94,6 +112,12 @@ internal sealed class DividedSpace
             foreach (var i in lists.AsSpan(n.Start, n.Holding))
                 if (!gone.Has(forbidden[i].Item) && !into.Contains(forbidden[i].Item)) into.Add(forbidden[i].Item);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private State StateOf(ref Node node, ItemSet gone) =>
+        node.FirstChild == Dead || Stands(ref node, 0, node.Holding, gone) ? State.Blocked
+        : Stands(ref node, node.Holding, node.Holding + node.Meeting, gone) ? State.Divided
+        : State.Free;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool Stands(ref Node node, int from, int to, ItemSet gone)

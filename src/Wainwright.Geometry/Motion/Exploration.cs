@@ -7,15 +7,24 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
 {
     private const long TurnCost = 2 * 400; // a turn is worth a detour of so many half millimetres in the choice of a path
 
-    private readonly int[][] seen = [.. poses.Select(_ => Array.Empty<int>())];
-    private readonly PriorityQueue<Reached, (long Cost, int Order)> queue = new();
+    private const int OrderBits = 22; // among equals the first one in the queue; fewer than four million are ever in it
+
+    private readonly Mark[][] marks = [.. poses.Select(_ => Array.Empty<Mark>())];
+    private readonly PriorityQueue<Reached, long> queue = new();
     private readonly List<int> free = [], blocked = [];
-    private readonly HashSet<(int Pose, int Block)> rim = [];
+    private readonly List<(int Pose, int Block)> rim = [];
     private readonly bool[] isSweep = [.. poses.Select((_, pose) => turns.Any(t => t.Sweep == pose))];
     private int run, order;
     private bool endsOutside = true;
     private List<Reached>? visited;
     private ItemSet gone = new(0);
+
+    /// <summary>In which run a block was reached, was put on the rim or into the queue, and at what distance it waits there.</summary>
+    private struct Mark
+    {
+        public int Seen, Rim, Queued;
+        public long Cost;
+    }
 
     /// <summary>A block that was reached, at which displacement, from where, and over a face across which axis.</summary>
     internal sealed record Reached(int Pose, int Block, Cell At, Reached? From, QuarterTurn? By, int? AcrossAxis, long Cost, bool IsOut);
@@ -29,7 +38,7 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
         endsOutside = false;
         Run(gone, starts);
         endsOutside = true;
-        return [.. seen.Select(marks => Array.IndexOf(marks, run) >= 0)];
+        return [.. marks.Select(own => Array.Exists(own, m => m.Seen == run))];
     }
 
     /// <summary>Every block that is reached when the search does not end outside, each as it was first come to; nothing of the turns between.</summary>
@@ -107,14 +116,33 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
         free.Clear();
         blocked.Clear();
         poses[pose].Space.Find(region, from is not null && from.Pose == pose ? from.Block : 0, gone, free, blocked);
-        foreach (var block in blocked) rim.Add((pose, block));
+        var own = MarksOf(pose);
+        foreach (var block in blocked)
+        {
+            if (own[block].Rim == run) continue;
+            own[block].Rim = run;
+            rim.Add((pose, block));
+        }
         foreach (var block in free)
         {
-            if (IsSeen(pose, block)) continue;
+            ref var mark = ref own[block];
+            if (mark.Seen == run) continue;
             var to = poses[pose].Space.Where(block).Common(region).Nearest(at);
             var reached = cost + to.DistanceTo(at);
-            queue.Enqueue(new(pose, block, to, from, by, across, reached, false), (reached + poses[pose].DistanceToExit(to), order++));
+            var whole = reached + poses[pose].DistanceToExit(to);
+            if (mark.Queued == run && mark.Cost <= whole) continue;
+            (mark.Queued, mark.Cost) = (run, whole);
+            Enqueue(new(pose, block, to, from, by, across, reached, false), whole);
         }
+    }
+
+    private void Enqueue(Reached reached, long cost) => queue.Enqueue(reached, (cost << OrderBits) + order++);
+
+    private Mark[] MarksOf(int pose)
+    {
+        ref var own = ref marks[pose];
+        if (own.Length < poses[pose].Space.Count) Array.Resize(ref own, 2 * poses[pose].Space.Count);
+        return own;
     }
 
     /// <summary>Where a reached block meets an exit, the exit's cell is offered at its own distance.</summary>
@@ -128,18 +156,15 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
             if (common.IsEmpty) continue;
             var to = common.Nearest(at.At);
             var cost = at.Cost + to.DistanceTo(at.At);
-            queue.Enqueue(new(at.Pose, at.Block, to, at, null, null, cost, true), (cost, order++));
+            Enqueue(new(at.Pose, at.Block, to, at, null, null, cost, true), cost);
         }
     }
 
-    private bool IsSeen(int pose, int block) => block < seen[pose].Length && seen[pose][block] == run;
-
     private bool IsFirstVisit(Reached reached)
     {
-        if (IsSeen(reached.Pose, reached.Block)) return false;
-        ref var marks = ref seen[reached.Pose];
-        if (reached.Block >= marks.Length) Array.Resize(ref marks, Math.Max(2 * marks.Length, poses[reached.Pose].Space.Count + 64));
-        marks[reached.Block] = run;
+        ref var mark = ref marks[reached.Pose][reached.Block];
+        if (mark.Seen == run) return false;
+        mark.Seen = run;
         return true;
     }
 }

@@ -124,6 +124,6 @@ public sealed class Mover
     {
         var trail = Trail.To(end);
         if (shortened) trail = trail.Shortened(poses, gone);
-        return new(trail.Waypoints(poses), trail.Through(poses, gone), trail.Leaves(poses, shell));
+        return new(new Walked(trail, poses), trail.Through(poses, gone), trail.Leaves(poses, shell));
     }
 }

@@ -53,6 +53,6 @@ public sealed class Probe
     {
         if (exploration.Run(gone, starts) is not { } end) return new Stuck(Wall.Of([pose], exploration.Rim, gone, stays));
         var trail = Trail.To(end);
-        return new WayOut(trail.Waypoints([pose]), trail.Through([pose], gone), trail.Leaves([pose], shell)) { Shape = pose.Boxes };
+        return new WayOut(new Walked(trail, [pose]), trail.Through([pose], gone), trail.Leaves([pose], shell)) { Shape = pose.Boxes };
     }
 }

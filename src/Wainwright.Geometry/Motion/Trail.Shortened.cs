@@ -29,11 +29,13 @@ internal sealed partial record Trail
     /// <summary>Where it leaves the shell.</summary>
     public Gap? Leaves(IReadOnlyList<Pose> poses, Shell shell)
     {
-        foreach (var (stop, before) in Stops.Skip(1).Zip(Stops).Select(p => (p.First, p.Second)).Reverse())
+        for (var i = Stops.Count - 1; i > 0; i--)
         {
-            var bounds = Bounds(poses[stop.Pose], before.At).Around(Bounds(poses[stop.Pose], stop.At));
-            var crossed = shell.Gaps.Where(g => g.In(shell.Slab(g.Wall)).Overlaps(bounds)).ToList();
-            if (crossed.Count > 0) return crossed.MaxBy(g => g.In(shell.Slab(g.Wall)).Common(bounds).VolumeMm3);
+            var bounds = Bounds(poses[Stops[i].Pose], Stops[i - 1].At).Around(Bounds(poses[Stops[i].Pose], Stops[i].At));
+            var (crossed, most) = ((Gap?)null, 0L);
+            foreach (var gap in shell.Gaps)
+                if (gap.In(shell.Slab(gap.Wall)).Common(bounds).VolumeMm3 is var common && common > most) (crossed, most) = (gap, common);
+            if (crossed is not null) return crossed;
         }
         return null;
     }

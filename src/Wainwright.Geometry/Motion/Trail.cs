@@ -32,14 +32,23 @@ internal sealed partial record Trail(IReadOnlyList<Trail.Stop> Stops)
     public ItemSet Through(IReadOnlyList<Pose> poses, ItemSet gone)
     {
         var through = new ItemSet(gone.Size);
-        for (var i = 0; i < Stops.Count; i++)
+        var swept = new Cells[Stops.Count];
+        for (var i = 0; i < swept.Length; i++)
+            swept[i] = i > 0 && Stops[i - 1].Pose == Stops[i].Pose ? Cells.Between(Stops[i - 1].At, Stops[i].At) : Cells.Between(Stops[i].At, Stops[i].At);
+        for (var pose = 0; pose < poses.Count; pose++)
         {
-            var stop = Stops[i];
-            var swept = i > 0 && Stops[i - 1].Pose == stop.Pose ? Cells.Between(Stops[i - 1].At, stop.At) : Cells.Between(stop.At, stop.At);
-            foreach (var f in poses[stop.Pose].Forbidden)
-                if (f.Item != Obstacle.Fixed && gone.Has(f.Item) && f.Where.Meets(swept)) through.Add(f.Item);
+            if (!Stops.Any(s => s.Pose == pose)) continue;
+            foreach (var f in poses[pose].Forbidden)
+                if (f.Item != Obstacle.Fixed && gone.Has(f.Item) && !through.Has(f.Item) && Meets(f.Where, pose, swept)) through.Add(f.Item);
         }
         return through;
+    }
+
+    private bool Meets(in Cells where, int pose, Cells[] swept)
+    {
+        for (var i = 0; i < swept.Length; i++)
+            if (Stops[i].Pose == pose && where.Meets(swept[i])) return true;
+        return false;
     }
 
     public IReadOnlyList<Waypoint> Waypoints(IReadOnlyList<Pose> poses)
