@@ -73,6 +73,7 @@ internal sealed class Closure
                 foreach (var next in walls[item]!) Await(next, allowed);
             }
             if (unsure.Count == 0) return false;
+            if (Saturated(allowed)) return true;
             // one that was often held is likely to be held again: it waits until nothing else helps
             var doubtful = unsure.MinBy(learned.TimesHeld);
             unsure.Remove(doubtful);
@@ -80,6 +81,23 @@ internal sealed class Closure
             if (walls[doubtful] is null) return Did(doubtful);
             foreach (var next in walls[doubtful]!) Await(next, allowed);
         }
+    }
+
+    /// <summary>Does all that stored ways free, whether a goal waits for it or not: what is asked next is asked with as much gone as may be.</summary>
+    private bool Saturated(ItemSet allowed)
+    {
+        var before = Done.Count;
+        for (var more = true; more;)
+        {
+            more = false;
+            foreach (var item in allowed)
+                if (!Done.Has(item) && learned.IsKnownFree(item, Done))
+                {
+                    Done.Add(item);
+                    more = true;
+                }
+        }
+        return Done.Count > before;
     }
 
     private bool Did(int item)

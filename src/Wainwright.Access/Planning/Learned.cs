@@ -5,6 +5,8 @@ namespace Wainwright.Access;
 /// <summary>Everything answered so far: a stored way or wall answers again without working it out.</summary>
 internal sealed class Learned
 {
+    private const int MostStored = 400; // of each kind for each item
+
     private readonly Puzzle puzzle;
     private readonly List<ItemSet>[] ways;
     private readonly List<ItemSet>[] walls;
@@ -56,6 +58,10 @@ internal sealed class Learned
         return true;
     }
 
+    /// <summary>Whether a stored way says that an item is free.</summary>
+    public bool IsKnownFree(int item, ItemSet done) =>
+        puzzle.Needs[item].IsWithin(done) && Recalled(ways[item], way => way.IsWithin(done)) is not null;
+
     private static ItemSet Missing(ItemSet needs, ItemSet stays)
     {
         var least = needs.First();
@@ -85,6 +91,8 @@ internal sealed class Learned
     {
         stored.RemoveAll(set.IsWithin);
         stored.Insert(0, set);
+        // what has not answered for longest goes first: memory stays bounded, and it can be worked out again
+        if (stored.Count > MostStored) stored.RemoveAt(MostStored);
     }
 
     // what answered last is likely to answer next

@@ -4,15 +4,16 @@ namespace Wainwright.Access;
 
 /// <summary>Finds the cheapest set of items that contains the targets and can be done one after another, and proves it.</summary>
 /// <remarks>
-/// Implicit hitting set: a covering problem over the cuts known so far gives a choice and a lower bound; if the choice cannot
-/// be done, at least one new cut says why. Ends because there are finitely many cuts. Parking a thing inside the van and
+/// Implicit hitting set: a covering problem over the cuts known so far gives a choice cheaper than the best plan; if it cannot
+/// be done, at least one new cut says why. When there is no such choice any more, the best plan is the cheapest. Ends because
+/// there are finitely many cuts. Parking a thing inside the van and
 /// carrying on is not among the plans.
 /// Method after R. M. Karp and E. Moreno-Centeno, implicit hitting set problems (2010); cuts for circular waiting and their
 /// shrinking are worked out in docs/access.md.
 /// </remarks>
 internal sealed partial class PlanSearch
 {
-    private const int ShortWall = 8;
+    private const int ShortWall = 8, ChoicesToASolve = 20;
 
     private readonly Puzzle puzzle;
     private readonly SearchBudget budget;
@@ -29,7 +30,7 @@ internal sealed partial class PlanSearch
     private readonly int askedBefore;
     private readonly Action<SearchState>? hear;
     private SearchState said = new(null, 0, 0, 0);
-    private int masterSolves;
+    private int masterSolves, choices;
 
     public PlanSearch(Puzzle puzzle, Learned learned, IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop, Action<SearchState>? hear = null)
     {
@@ -44,7 +45,7 @@ internal sealed partial class PlanSearch
 
     private int Asked => learned.Questions - askedBefore;
 
-    private bool IsSpent => stop.IsCancellationRequested || Asked > budget.Questions || masterSolves >= budget.MasterSolves;
+    private bool IsSpent => stop.IsCancellationRequested || Asked > budget.Questions || masterSolves >= budget.MasterSolves || choices >= ChoicesToASolve * budget.MasterSolves;
 
     public Outcome Run()
     {
@@ -59,20 +60,30 @@ internal sealed partial class PlanSearch
         FindNecessities(best);
 
         var master = new Master(puzzle, useful, targets);
+        var quick = new QuickChoice(puzzle, targets);
         var (told, bound) = (0, Cost(targets));
-        while (!IsSpent)
+        while (bound < Cost(best) && !IsSpent)
         {
-            for (; told < cuts.Count; told++) master.Add(cuts[told]);
-            masterSolves++;
-            var (chosen, lowerBound, isOptimal) = master.Solve(best, stop);
-            bound = Math.Max(bound, lowerBound);
-            Say(best, Math.Min(bound, Cost(best)));
-            if (bound >= Cost(best) || !isOptimal) break;
-            var better = Better(best, Separated(chosen));
+            for (; told < cuts.Count; told++)
+            {
+                master.Add(cuts[told]);
+                quick.Add(cuts[told]);
+            }
+            if (quick.Below(Cost(best), useful) is not { } choice)
+            {
+                masterSolves++;
+                (var found, var lowerBound) = master.Below(Cost(best), stop);
+                bound = Math.Max(bound, lowerBound);
+                Say(best, Math.Min(bound, Cost(best)));
+                if (found is null) break;
+                quick.Remember(choice = found);
+            }
+            choices++;
+            var better = Better(best, Separated(choice));
             if (!better.Equals(best)) FindNecessities(best = better);
             master.KeepTo(useful);
-            if (bound >= Cost(best)) break;
         }
+        if (bound < Cost(best) && choices > 0) bound = Math.Max(bound, master.LowerBound(Cost(best)));
         return new Solved
         {
             Order = InOrder(best),
