@@ -19,7 +19,19 @@ switch (args.FirstOrDefault() ?? "rooms")
         return OneByOne.Boxes(Kind(), Number(2, 100), Number(3, 5));
     case "jobs":
         return OneByOne.Jobs(Kind(), Number(2, 100), Number(3, 5));
+    case "asks":
+        return Asking.Run(Kind(), Number(2, 200), Number(3, 1));
+    case "race":
+        return Race.Run(args.Length > 1 && args[1] != "all" ? [Kind()] : Enum.GetValues<Family>(), Number(2, 50), Number(3, 5), Number(4, 20));
+    case "listed":
+        return Listed.Run(Number(1, 60), Number(2, 5), Number(3, 20));
+    case "camper":
+        return Camper.Run(args.Length > 1 ? args[1] : "A52");
+    case "growth":
+        return Growth.Run(Number(1, 5));
+    case "check":
+        return Checking.Run(Number(1, 10_000));
     default:
-        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS | jobs FAMILY PARTS SEEDS");
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | check COUNT");
         return 2;
 }
