@@ -126,7 +126,7 @@ internal sealed class AccessAnswer(string named, Job job, Upkeep upkeep, WhatIfs
         if (changes.Ranked.Count == 0) at.Out.WriteLine("  none that was planned saves as much as half a minute a year");
         var rest = changes.Planned < changes.Thought && double.IsFinite(changes.RestSavesAtMost)
             ? string.Create(CultureInfo.InvariantCulture, $"; none of the others saves more than {changes.RestSavesAtMost:0.0} min a year") : "";
-        at.Out.WriteLine(ink.Faint($"  each planned on the changed van; {changes.Planned} of {changes.Thought} planned{rest}"));
+        at.Out.WriteLine(ink.Faint($"  each planned on the changed van; {(changes.IsWhole ? "" : "stopped early: ")}{changes.Planned} of {changes.Thought} planned{rest}"));
         if (changes.Ranked.Count > 0) at.Out.WriteLine(ink.Faint(Shown.Plain($"  wain access {named} --change 1 --out FILE writes the job with change 1 made")));
     }
 
