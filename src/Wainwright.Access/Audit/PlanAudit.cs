@@ -22,6 +22,7 @@ public sealed class PlanAudit
     private readonly WhatHolds holds;
     private readonly List<StandingSolid> standing;
     private readonly List<string> faults = [], notShown = [];
+    private readonly HashSet<PartId> held = [];
     private int loads, handsWalked;
 
     private PlanAudit(Job job, AccessOptions options, RemovalPlan plan, IReadOnlyList<HandWay> hands)
@@ -48,6 +49,7 @@ public sealed class PlanAudit
     private void TakeAsDone(RemovalStep step)
     {
         if (step.Medium is { } medium) holds.Safe.Add(medium);
+        if (step is { Kind: StepKind.Hold, Part: { } propped }) held.Add(propped);
         if (step.Joint is { } joint) holds.Undone.Add(joint);
         if (step.Line is { } line) holds.TakenOff[line] = holds.TakenOff.GetValueOrDefault(line) + 1;
         if (step.Kind is not (StepKind.TakeOut or StepKind.TakePiece)) return;
@@ -95,6 +97,9 @@ public sealed class PlanAudit
                 return PieceTaken(step);
             case StepKind.Reach:
                 return Reached(step, null);
+            case StepKind.Hold:
+                held.Add(step.Part!.Value);
+                return [];
             case StepKind.See:
                 notShown.Add($"{step.Action}: lines of sight are not walked.");
                 return [];
@@ -108,6 +113,7 @@ public sealed class PlanAudit
         var ids = step.With.Prepend(step.Part!.Value).ToList();
         var load = job.Parts.Where(p => ids.Contains(p.Id)).ToList();
         List<string> wrong = [.. ids.Where(i => holds.Gone.Contains(i)).Select(i => $"{i} is out already"), .. holds.Faults(load), .. People(step, load)];
+        if (load.Find(p => p.Overhead && !held.Contains(p.Id)) is { } loose && !load.Exists(p => held.Contains(p.Id))) wrong.Add($"{loose.Id} drops and nobody holds it");
         if (ids.Find(i => options.MustStay.Contains(i)) is { Text: not null } stays) wrong.Add($"{stays} was to stay in");
         var own = standing.Where(s => s.Part is { } p && ids.Contains(p.Id)).ToList();
         wrong.AddRange(Walked(step, [.. own.Where(s => !s.Part!.Outside)]));

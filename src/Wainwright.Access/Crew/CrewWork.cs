@@ -34,7 +34,7 @@ internal sealed class CrewWorks
         follows = ItemSet.Of(scene.Items.Count, Enumerable.Range(0, scene.Items.Count).Where(i => scene.Items[i] is IsOut or Spoiled));
         var (free, zones) = (Enumerable.Range(0, scene.Items.Count).ToList(), new Zones(job, crew.StandingMm));
         var gone = follows.Copy();
-        All = [.. plan.Steps.Select(step =>
+        All = [.. HeldByTheCarrier(plan.Steps).Select(step =>
         {
             var at = free.FindIndex(i => Is(step, scene.Items[i]));
             if (at < 0) throw new ArgumentException($"Step {step.Number} ({step.Action}) is not of this job and these options.", nameof(plan));
@@ -49,6 +49,17 @@ internal sealed class CrewWorks
     }
 
     public IReadOnlyList<CrewWork> All { get; }
+
+    /// <summary>Holding a part while its last fixing goes and carrying it out are one work of the same hands.</summary>
+    private static IEnumerable<RemovalStep> HeldByTheCarrier(IReadOnlyList<RemovalStep> steps)
+    {
+        var holding = steps.Where(s => s.Kind == StepKind.Hold).ToList();
+        foreach (var step in steps.Where(s => s.Kind != StepKind.Hold))
+        {
+            var own = step.Kind == StepKind.TakeOut ? holding.Where(h => step.With.Prepend(step.Part!.Value).Contains(h.Part!.Value)).ToList() : [];
+            yield return own.Count == 0 ? step : step with { OutMinutes = step.OutMinutes + own.Sum(h => h.OutMinutes) };
+        }
+    }
 
     /// <summary>Which works must be done first in any schedule, whichever way: every one of these groups gives at least one.</summary>
     public IReadOnlyList<IReadOnlyList<int>> Before(int work)

@@ -5,7 +5,7 @@ namespace Wainwright.Access;
 
 /// <summary>Turns the outcome of a search into steps a fitter can follow.</summary>
 internal sealed class PlanWriter(
-    Scene scene, Planner planner, Prices prices, ItemSet given, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, AccessKind kind)
+    Scene scene, Planner planner, Prices prices, ItemSet given, IReadOnlyList<RemovalStep> doneBefore, IReadOnlyList<PartId> asked, IReadOnlyList<int> targets, ItemSet allowed, AccessKind kind)
 {
     public RemovalPlan Write(Outcome outcome)
     {
@@ -13,7 +13,7 @@ internal sealed class PlanWriter(
         var doubt = new Doubt(scene);
         IReadOnlyList<string> contradictions = outcome is Unreachable stuck ? [.. doubt.Overlaps(stuck.Walls.Keys)] : [];
         var order = solved is null ? [] : new StepOrder(scene, planner, given, solved.Order).Of(targets);
-        var steps = Steps(order);
+        var steps = Steps(order, solved?.Proof.Cuts ?? []);
         var (outMinutes, backMinutes, damageMinutes) = (steps.Sum(s => s.OutMinutes), steps.Sum(s => s.BackMinutes), steps.Sum(s => s.DamageMinutes));
         // the search counts whole tenths of a second: their rounding must not set the bound beside the sum of the steps
         var total = outMinutes + backMinutes + damageMinutes;
@@ -39,9 +39,9 @@ internal sealed class PlanWriter(
         };
     }
 
-    private List<RemovalStep> Steps(IReadOnlyList<int> order)
+    private List<RemovalStep> Steps(IReadOnlyList<int> order, IReadOnlyList<Cut> cuts)
     {
-        var reasons = new Reasons(scene, planner, given, order, targets, allowed);
+        var reasons = new Reasons(scene, planner, given, cuts, order, targets, allowed);
         var steps = new List<RemovalStep>();
         var done = given.Copy();
         foreach (var item in order)
@@ -49,7 +49,7 @@ internal sealed class PlanWriter(
             if (Step(item, done, reasons.Of(item), steps.Count + 1) is { } step) steps.Add(step);
             done.Add(item);
         }
-        return WithDamage(steps, order);
+        return new Holding(scene, doneBefore).In(WithDamage(steps, order));
     }
 
     /// <summary>What kind of work an item is; none where something only counts as done.</summary>
@@ -86,6 +86,7 @@ internal sealed class PlanWriter(
             DamageMinutes = 0,
             Origin = item.Origin,
             People = (item as TakeOut)?.People ?? 1,
+            Lift = item is TakeOut lifted ? Lift.Of([.. lifted.Load], scene.Options.Labour.OnePersonKg) : null,
             Why = why,
             Through = way?.Gap?.Name,
             Path = [.. way?.Path.Select(PointOf) ?? []],

@@ -4,7 +4,7 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Why each item of a plan is in it: the item that could not be done without it.</summary>
-internal sealed class Reasons(Scene scene, Planner planner, ItemSet given, IReadOnlyList<int> order, IReadOnlyList<int> targets, ItemSet allowed)
+internal sealed class Reasons(Scene scene, Planner planner, ItemSet given, IReadOnlyList<Cut> cuts, IReadOnlyList<int> order, IReadOnlyList<int> targets, ItemSet allowed)
 {
     public Because Of(int item)
     {
@@ -14,7 +14,7 @@ internal sealed class Reasons(Scene scene, Planner planner, ItemSet given, IRead
         {
             if (targets.Contains(subject) || IsPieceOfTarget(subject)) return new(null, null, "wanted", true);
             var waiting = FirstWaiting(subject);
-            if (scene.Items[waiting] is not (IsOut or Spoiled)) return Told(subject, waiting, InEveryPlan(item));
+            if (scene.Items[waiting] is not (IsOut or Spoiled)) return Proved(Told(subject, waiting, InEveryPlan(item)), item, subject, waiting);
             subject = waiting;
         }
     }
@@ -34,6 +34,44 @@ internal sealed class Reasons(Scene scene, Planner planner, ItemSet given, IRead
             if (later != item) before.Add(later);
         }
         throw new InvalidOperationException($"Item {item} is in the plan and nothing waits for it.");
+    }
+
+    private readonly ItemSet plan = ItemSet.Of(scene.Items.Count, order);
+
+    /// <summary>The same with the sentence of the proof that asks for it and the wall it makes.</summary>
+    private Because Proved(Because why, int item, int subject, int waiting)
+    {
+        // a load counts by what it takes out
+        var own = ItemSet.Of(scene.Items.Count, item, subject);
+        if (scene.Items[item] is TakeOut load) own.AddAll(ItemSet.Of(scene.Items.Count, load.Load.Select(p => scene.OutItem(p.Id))));
+        var asks = cuts.Where(c => plan.Has(c.Item) && !own.Has(c.Item) && c.OneOf.Meets(own) && !c.OneOf.Without(own).Meets(plan))
+            .OrderBy(c => c.Item == waiting ? 0 : targets.Contains(c.Item) ? 1 : 2).ThenBy(c => c.OneOf.Count).ThenBy(c => c.Item).FirstOrDefault();
+        asks ??= Held(own, waiting);
+        return why with
+        {
+            OneOf = asks is null ? [] : [.. asks.OneOf.OrderBy(i => own.Has(i) ? 0 : 1).Select(i => Wording.Subject(scene, scene.Items[i])).Distinct()],
+            OneOfFor = asks is null ? null : Wording.Subject(scene, scene.Items[asks.Item]),
+            Wall = why.Reason == OrderReason.Geometry ? [.. Met(own, waiting)] : [],
+        };
+    }
+
+    /// <summary>What holds the waiting item when all of the plan is done that can be without these: as long as none of it is done, it waits.</summary>
+    private Cut? Held(ItemSet own, int waiting)
+    {
+        var all = given.Copy();
+        all.AddAll(plan);
+        var wall = planner.WallOf(waiting, planner.Doable(all.Without(own)));
+        return wall is not null && wall.Meets(own) && !wall.Without(own).Meets(plan) ? new(waiting, wall) : null;
+    }
+
+    /// <summary>How a load meets these when all before it is done but they stay.</summary>
+    private IEnumerable<Blocking> Met(ItemSet own, int load)
+    {
+        if (Wording.PartOf(scene, scene.Items[load]) is not { } part) return [];
+        var before = given.Copy();
+        foreach (var earlier in order.TakeWhile(i => i != load)) before.Add(earlier);
+        return scene.Room.Hindrances(load, before.Without(own)).Where(h => h.Item >= 0 && own.Has(h.Item))
+            .Select(h => new Blocking(part.Id, PartBody.DirectionOf(h.Heading), scene.PartBehind(h.Item)?.Id, h.FreeMm, h.ShortMm, PartBody.DirectionOf(h.Dodge)));
     }
 
     private bool InEveryPlan(int item)

@@ -122,7 +122,7 @@ public sealed partial class RemovalPlanner
     }
 
     private RemovalPlan Written(IReadOnlyList<PartId> asked, PlanQuestion question, Outcome outcome, AccessKind kind) =>
-        new PlanWriter(scene, planner, prices, given, asked, TargetsOf(scene, question), ItemSet.All(scene.Items.Count).Without(Stay(scene, question)), kind)
+        new PlanWriter(scene, planner, prices, given, doneBefore, asked, TargetsOf(scene, question), ItemSet.All(scene.Items.Count).Without(Stay(scene, question)), kind)
             .Write(outcome) with { Question = question, Proved = new(scene.Job, options, outcome, ItemKey.Of(scene), [.. given]) };
 
     private Bracket? BracketOf(RemovalPlan plan, PlanQuestion question)
@@ -144,7 +144,7 @@ public sealed partial class RemovalPlanner
 
     private ItemSet Stay(Scene where, PlanQuestion question) => Staying.In(where, [.. options.MustStay, .. question.Stays]);
 
-    private static List<int> TargetsOf(Scene where, PlanQuestion question) =>
+    internal static List<int> TargetsOf(Scene where, PlanQuestion question) =>
         [.. question.Wanted.Select(w => w.Kind switch
         {
             AccessKind.See => where.EyeItem(w.Part),

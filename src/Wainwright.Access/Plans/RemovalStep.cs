@@ -25,6 +25,9 @@ public enum StepKind
 
     /// <summary>The part can be seen.</summary>
     See,
+
+    /// <summary>A part that would drop or tip is held or propped.</summary>
+    Hold,
 }
 
 /// <summary>One step of a plan.</summary>
@@ -72,6 +75,9 @@ public sealed record RemovalStep
     /// <summary>How many people it takes.</summary>
     public required int People { get; init; }
 
+    /// <summary>The load against what people may lift; absent for what is not carried, or of unknown mass.</summary>
+    public Lift? Lift { get; init; }
+
     /// <summary>What forces it.</summary>
     public required Because Why { get; init; }
 
@@ -105,7 +111,20 @@ public sealed record RemovalStep
 /// <param name="ForPart">The part for whose sake; absent for a target's own step.</param>
 /// <param name="Words">In words.</param>
 /// <param name="InEveryPlan">Whether no plan can do without it; otherwise it is the cheapest of several ways.</param>
-public sealed record Because(OrderReason? Reason, PartId? ForPart, string Words, bool InEveryPlan);
+public sealed record Because(OrderReason? Reason, PartId? ForPart, string Words, bool InEveryPlan)
+{
+    /// <summary>
+    /// The proved sentence that asks for it: whoever does what it is for must do one of these, in words, and of them the plan does
+    /// only this one. Empty where no sentence of the proof names it alone.
+    /// </summary>
+    public IReadOnlyList<string> OneOf { get; init; } = [];
+
+    /// <summary>What the sentence is about, in words; absent where there is none.</summary>
+    public string? OneOfFor { get; init; }
+
+    /// <summary>Where it stands in the way: how the part it is done for meets it with all before it done, in each direction.</summary>
+    public IReadOnlyList<Blocking> Wall { get; init; } = [];
+}
 
 /// <summary>A point of a way out.</summary>
 /// <param name="ShiftMm">How far the middle of the load's bounds is from where it was found.</param>

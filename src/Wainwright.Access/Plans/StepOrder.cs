@@ -14,12 +14,27 @@ internal sealed class StepOrder(Scene scene, Planner planner, ItemSet given, IRe
     public IReadOnlyList<int> Of(IEnumerable<int> targets)
     {
         // made safe before anything is touched
-        foreach (var item in worksInThisOrder.Where(i => scene.Items[i] is MakeSafe)) Do(item);
+        foreach (var item in worksInThisOrder.Where(i => scene.Items[i] is MakeSafe).OrderBy(i => SafeTurn(((MakeSafe)scene.Items[i]).Medium))) Do(item);
         foreach (var target in targets) Do(target);
         // nothing is left over in a plan without needless items; a wait in a circle falls back on the order that is known to work
         foreach (var item in worksInThisOrder) Do(item);
         return order;
     }
+
+    /// <summary>
+    /// A burner first: it cools while the rest is done, and its fan wants current to run down. Then what kills, what burns, what
+    /// spills (common practice, no source).
+    /// </summary>
+    private static int SafeTurn(Medium medium) => medium switch
+    {
+        Medium.Exhaust => 0,
+        Medium.Mains => 1,
+        Medium.Dc => 2,
+        Medium.Gas => 3,
+        Medium.Fuel => 4,
+        Medium.Water => 5,
+        _ => 6,
+    };
 
     private void Do(int item)
     {

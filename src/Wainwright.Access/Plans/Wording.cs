@@ -1,3 +1,4 @@
+using System.Globalization;
 using Wainwright.Fitout;
 
 namespace Wainwright.Access;
@@ -73,10 +74,15 @@ internal static class Wording
         if (item is MakeSafe safe && Danger(safe.Medium) is { } danger) yield return danger;
         if (item is TakeOut load)
         {
-            if (load.Load.Any(p => p.Overhead)) yield return $"{Name(load.Part)} drops when its last fixing goes: hold or prop it first.";
             if (load.People > 1) yield return $"{Name(load.Part)}: lift with {load.People} people.";
+            else if (Lift.Of([.. load.Load], scene.Options.Labour.OnePersonKg) is { People: not 1 } lift)
+                yield return string.Create(CultureInfo.InvariantCulture, $"{Name(load.Part)}: {lift.MassKg:0.#} kg, more than the {lift.OneKg:0.#} kg that the NIOSH lifting equation gives one person for its size and place, and in a van that is an upper bound: {(lift.People is { } n ? $"lift with {n}, or slide it" : "too much for three: slide it, take it apart, or use a hoist")}.");
             if (load.Load.Any(p => p.EmptyKg is null)) yield return $"{Name(load.Part)}: mass not known; weigh or judge it before lifting.";
+            if (load.Load.Any(p => p.Devices.Any(d => d is AirHeater))) yield return $"{Name(load.Part)}: hot for half an hour after it ran; do not touch body or exhaust before.";
         }
+        if (item is TakeOut { Part.System: PartSystem.Lining } or TakePiece { Part.System: PartSystem.Lining }) yield return "Behind linings ribs and cut metal are sharp: gloves.";
+        if (item is TakeOut { Part: { System: PartSystem.Openings } window }) yield return $"{Name(window)}: glass or brittle plastic, sharp where it breaks: gloves, and two hands on the frame.";
+        if (item is Undo { Joint: var j } && (j.Release.Way == ReleaseWay.Drill || LabourTable.Counts(j).Bad > 0)) yield return "Drilling: eyes covered, swarf caught; look what lies behind before the bit goes through.";
         if (item is Undo { Joint.Release.Destructive: true } undo) yield return $"Undoing {Subject(scene, undo)} spoils {Name(scene.PartOf(undo.Joint.Part))}: ask before.";
         if (Licence(scene, item) is { } licence) yield return $"{Subject(scene, item)}: reserved for {licence}; local rules decide.";
     }

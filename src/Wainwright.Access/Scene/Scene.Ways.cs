@@ -47,7 +47,7 @@ internal sealed partial class Scene
         double? mass = load.All(p => p.EmptyKg is not null) ? load.Sum(p => p.EmptyKg!.Value.Value) : null;
         var (carryOut, carryBack, people) = options.Labour.Carry(mass, Longest([.. load.SelectMany(p => p.Solids)]), part.LooseGoods);
         var unload = options.Labour.ContentsPerKg * load.Sum(p => p.Contents.Sum(c => c.MassKg.Value));
-        var hold = load.Any(p => p.Overhead) ? options.Labour.HoldOverhead : 0;
+        var hold = load.Any(p => Hanging.Of(p.Id) is not null) ? options.Labour.HoldOverhead : 0;
         var way = Add(new TakeOut(part, with)
         {
             Price = new(carryOut + unload + hold, carryBack + unload + hold, 0),

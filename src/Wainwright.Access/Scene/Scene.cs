@@ -35,6 +35,7 @@ internal sealed partial class Scene
         carried = job.Parts.Where(p => p.CarriedOutWith is { } with && parts.ContainsKey(with)).ToLookup(p => p.CarriedOutWith);
         already = [.. options.AlreadyOut];
 
+        Hanging = new(job, Standing);
         foreach (var part in Standing) AddOut(part);
         foreach (var joint in job.Joints) AddJoint(joint);
         foreach (var part in Standing) AddWays(part);
@@ -90,6 +91,9 @@ internal sealed partial class Scene
     public Puzzle Puzzle { get; }
 
     public SceneRoom Room { get; }
+
+    /// <summary>What drops or tips when its last fixing goes.</summary>
+    public Hanging Hanging { get; }
 
     public Job Job => job;
 

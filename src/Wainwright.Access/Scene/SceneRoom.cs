@@ -86,6 +86,12 @@ internal sealed class SceneRoom
         return Moving(scene.Items[item], roomy)!.Ask(done, new(done.Size)) is Stuck;
     }
 
+    /// <summary>What stops a load first in each direction when these are out.</summary>
+    public IReadOnlyList<Hindrance> Hindrances(int item, ItemSet gone) => MoverOf(scene.Items[item])?.Hindrances(gone) ?? [];
+
+    /// <summary>What stands round a part when these are out, contact allowed.</summary>
+    public IReadOnlyList<Hindrance> Hindrances(Part part, ItemSet gone) => MoverOf([part], part.Solids, fit with { ClearanceMm = 0 })?.Hindrances(gone) ?? [];
+
     /// <summary>What stands round a part with nothing removed, contact allowed.</summary>
     public IReadOnlyList<Hindrance> Hindrances(Part part) =>
         MoverOf([part], part.Solids, fit with { ClearanceMm = 0 })?.Hindrances(new(scene.Items.Count)) ?? [];
