@@ -8,7 +8,7 @@ namespace Wainwright.Cli;
 internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 {
     /// <summary>More lines of what holds what than a person reads.</summary>
-    private const int MostHeld = 12;
+    private const int MostHeld = 12, MostChanges = 6;
 
     /// <summary>Targets of which nobody measured size and place: whatever was planned for them is not an answer about room.</summary>
     private readonly List<Part> unmeasured = [.. job.Parts.Where(p => plan.Targets.Contains(p.Id) && p.Solids.Count == 0 && !p.Outside)];
@@ -30,6 +30,15 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 
     /// <summary>What keeping parts in costs; absent when it was not asked.</summary>
     public IReadOnlyList<KeepingPrice>? Keeping { get; init; }
+
+    /// <summary>Single changes with which there would be a way; none where there is one.</summary>
+    public IReadOnlyList<FreeingChange> Changes { get; init; } = [];
+
+    /// <summary>What blocks the parts asked about; absent when it was not asked.</summary>
+    public IReadOnlyList<Blocking>? WhatBlocks { get; init; }
+
+    /// <summary>The plan when the measures are off; absent when it was not asked.</summary>
+    public TightLoose? Tape { get; init; }
 
     public int Exit => Audit is { Holds: false } || Certificate is { Faults.Count: > 0 } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
 
@@ -71,8 +80,12 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             tilted = s.Path.Any(p => p.Turned is not null),
             key = s.Key,
             onTrial = s.OnTrial,
+            lift = s.Lift is null ? null : new { massKg = s.Lift.MassKg, oneKg = s.Lift.OneKg, twoKg = s.Lift.TwoKg, people = s.Lift.People, words = s.Lift.Words },
+            whyOneOf = s.Why.OneOf,
+            whyOneOfFor = s.Why.OneOfFor,
+            whyWall = s.Why.Wall.Select(Block),
         }),
-        blockedBy = plan.BlockedBy.Select(b => new { target = b.Target.Text, part = b.Part?.Text, direction = b.Direction, millimetres = b.ShortMm, freeMillimetres = b.FreeMm, dodge = b.Dodge }),
+        blockedBy = plan.BlockedBy.Select(Block),
         heldForGood = plan.HeldForGood.Select(h => new { what = h.What, part = h.Part?.Text, by = h.By, byParts = h.ByParts.Select(p => p.Text), nearestOpening = h.NearestOpening, millimetres = h.ShortMm, landing = h.Landing?.Words, tilting = h.Tilt?.Words }),
         assumes = plan.Assumes,
         toMeasure = plan.ToMeasure,
@@ -84,7 +97,21 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         anew = Anew is null ? null : new { changed = Anew.Changed, moreMinutes = Anew.MoreMinutes, done = Anew.Done.Where(s => s.Number > 0).Select(s => s.Key) },
         others = Others is null ? null : new { fragility = Others.Fragility, areAll = Others.AreAll, areProved = Others.AreProved, plans = Others.Others.Select(Other) },
         keeping = Keeping?.Select(k => new { part = k.Part.Text, more = k.More, proved = k.IsProved }),
+        wouldFree = Changes.Select(c => new { kind = c.Kind, words = c.Words, millimetres = c.Mm, opening = c.Opening, part = c.Part?.Text, joint = c.Joint?.Text }),
+        whatBlocks = WhatBlocks?.Select(Block),
+        tape = Tape is null ? null : new
+        {
+            tapeMillimetres = Tape.TapeMm,
+            isSettled = Tape.IsSettled,
+            tight = Off(Tape.Tight),
+            loose = Off(Tape.Loose),
+            measureAgain = Tape.MeasureAgain.Select(m => new { part = m.Part.Text, along = m.Along, recordedMillimetres = m.RecordedMm, spareMillimetres = m.SpareMm, beside = m.Beside.Select(p => p.Text), words = m.Words }),
+        },
     };
+
+    private static object Off(RemovalPlan off) => new { found = off.Steps.Count > 0, totalMinutes = off.TotalMinutes, partsOut = off.PartsOut.Select(p => p.Text) };
+
+    private static object Block(Blocking b) => new { target = b.Target.Text, part = b.Part?.Text, direction = b.Direction, millimetres = b.ShortMm, freeMillimetres = b.FreeMm, dodge = b.Dodge };
 
     private static object Other(OtherPlan o) => new
     {
@@ -106,8 +133,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         if (plan.Proof is Proof.ProvedCheapest or Proof.BestFound) Way(at, ink);
         else NoWay(at, ink);
 
-        foreach (var b in plan.BlockedBy)
-            Say(string.Create(CultureInfo.InvariantCulture, $"  with nothing out, {b.Target} {Word(b.Direction)}: {b.FreeMm} mm, then {(b.Part is { } p ? Name(p) : "the van itself")}, {b.ShortMm} mm too large to pass"));
+        foreach (var b in plan.BlockedBy) Say($"  with nothing out, {Stopped(b)}");
+        foreach (var b in WhatBlocks ?? []) Say($"  {Stopped(b)}; {b.ShortMm} mm {Word(b.Dodge)} would clear it");
         foreach (var look in plan.ToMeasure) at.Out.WriteLine($"{ink.Doubt("measure")}  {Shown.Plain(look)}");
         foreach (var caution in plan.Cautions) at.Out.WriteLine($"{ink.Doubt("caution")}  {Shown.Plain(caution)}");
         new PlanMore(job, plan).InWords(at, ink, this);
@@ -132,6 +159,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             at.Out.WriteLine(Shown.Plain($"  {held.What}: held by {by}{door}"));
             if (held.Tilt is { } tilt) at.Out.WriteLine(Shown.Plain($"    {tilt.Words}"));
         }
+        if (Changes.Count > 0) at.Out.WriteLine("what would free it, tried one by one:");
+        foreach (var change in Changes.Take(MostChanges)) at.Out.WriteLine(Shown.Plain($"  {change.Words}"));
         if (plan.HeldForGood.Count > MostHeld) at.Out.WriteLine($"  … and {plan.HeldForGood.Count - MostHeld} more; --json has all");
     }
 
@@ -146,7 +175,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         {
             var more = $"{(step.Through is { } door ? $", through {door}" : "")}{(step.People > 1 ? $", {step.People} people" : "")}{(step.Licence is { } licence ? $" (licence: {licence})" : "")}";
             at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{step.Number,4}  {step.OutMinutes,6:0.0} min  {step.Action}{more}")));
-            at.Out.WriteLine(ink.Faint(Shown.Plain($"                  {step.Why.Words}")));
+            at.Out.WriteLine(ink.Faint(Shown.Plain($"                  {step.Why.Words}{Wall(step.Why)}")));
+            if (step.Why is { OneOf.Count: > 1, OneOfFor: { } whose }) at.Out.WriteLine(ink.Faint(Shown.Plain($"                  {whose} needs one of: {string.Join("; ", step.Why.OneOf)}. The cheapest is the first")));
         }
     }
 
@@ -163,6 +193,12 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         { Objective: Objective.LeastDestroyed } sought => string.Create(CultureInfo.InvariantCulture, $"none spoils less than {sought.NoPlanBelow:0.#} min to put right"),
         _ => $"none costs less than {Minutes(plan.LowerBoundMinutes)}",
     };
+
+    private static string Wall(Because why) => why.Wall.Count == 0 ? "" :
+        $" ({string.Join("; ", why.Wall.Take(2).Select(b => string.Create(CultureInfo.InvariantCulture, $"{Word(b.Direction)} {b.FreeMm} mm, then {b.ShortMm} mm too large")))})";
+
+    private string Stopped(Blocking b) => string.Create(CultureInfo.InvariantCulture,
+        $"{b.Target} {Word(b.Direction)}: {b.FreeMm} mm, then {(b.Part is { } p ? Name(p) : "the van itself")}, {b.ShortMm} mm too large to pass");
 
     private string Name(PartId id) => $"{id} {job.Parts.First(p => p.Id == id).Name}";
 

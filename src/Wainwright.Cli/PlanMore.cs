@@ -9,10 +9,19 @@ internal sealed class PlanMore(Job job, RemovalPlan plan)
 {
     public void InWords(Terminal at, Ink ink, PlanAnswer answer)
     {
+        if (answer.Tape is { } tape) WhenOff(at, ink, tape);
         if (answer.Others is { } others) OtherWays(at, ink, others);
         foreach (var kept in answer.Keeping ?? []) at.Out.WriteLine(Shown.Plain($"  to keep {Name(kept.Part)} in: {Price(kept)}"));
         if (answer.Audit is { } audit) Replayed(at, ink, audit);
         if (answer.Certificate is { } proof) Proved(at, ink, proof);
+    }
+
+    private void WhenOff(Terminal at, Ink ink, TightLoose tape)
+    {
+        string Told(RemovalPlan off) => off.Steps.Count == 0 ? "no way" : $"{PlanAnswer.Minutes(off.TotalMinutes)}, out: {string.Join(' ', off.PartsOut)}";
+        at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"measures off by {tape.TapeMm:0.#} mm: parts larger, {Told(tape.Tight)}; parts smaller, {Told(tape.Loose)}")));
+        at.Out.WriteLine(tape.IsSettled ? ink.Good("  the same parts come out either way") : ink.Doubt("  the measures decide which parts come out"));
+        foreach (var again in tape.MeasureAgain) at.Out.WriteLine($"{ink.Doubt("measure")}  {Shown.Plain(again.Words)}");
     }
 
     private void OtherWays(Terminal at, Ink ink, OtherPlans others)

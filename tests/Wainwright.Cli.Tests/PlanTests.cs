@@ -59,8 +59,8 @@ public sealed class PlanTests
     {
         var plan = Plan("two-that-wait-for-each-other", "--remove", "T", "--json").Json;
         Assert.Equal(["target", "targets", "reachOnly", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
-            "heldForGood", "assumes", "toMeasure", "cautions", "audit", "kind", "sought", "certificate", "anew", "others", "keeping"], Names(plan));
-        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted", "key", "onTrial"],
+            "heldForGood", "assumes", "toMeasure", "cautions", "audit", "kind", "sought", "certificate", "anew", "others", "keeping", "wouldFree", "whatBlocks", "tape"], Names(plan));
+        Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted", "key", "onTrial", "lift", "whyOneOf", "whyOneOfFor", "whyWall"],
             Names(plan.GetProperty("steps")[0]));
         Assert.Equal(["target", "part", "direction", "millimetres", "freeMillimetres", "dodge"], Names(plan.GetProperty("blockedBy")[0]));
         Assert.Equal(["what", "part", "by", "byParts", "nearestOpening", "millimetres", "landing", "tilting"], Names(Plan("stuck-by-one-millimetre", "--remove", "A", "--json").Json.GetProperty("heldForGood")[0]));
@@ -161,6 +161,29 @@ public sealed class PlanTests
         Assert.Contains("was found", Plan("sheared-screw-to-drill", "--remove", "A", "--found", "box=0,0,0,10,10,10").Out, StringComparison.Ordinal);
         foreach (var wrong in (string[][])[["--done", "1-99"], ["--done", "x"], ["--now", "A"], ["--now", "Z=glued"], ["--now", "A=bent"], ["--now", "A-screws=bent"], ["--found", "box=1,2,3"], ["--found", "box=0,0,0,0,1,1"]])
             Assert.Equal(Exit.BadInput, Plan("sheared-screw-to-drill", ["--remove", "A", .. wrong]).Exit);
+    }
+
+    [Fact]
+    public void Where_there_is_no_way_the_least_change_that_would_free_it_is_named()
+    {
+        var ran = Plan("door-too-small-by-32-mm", "--remove", "A");
+        Assert.Contains("Open rear door by 32 mm to the left.", ran.Out, StringComparison.Ordinal);
+        var change = Plan("door-too-small-by-32-mm", "--remove", "A", "--json").Json.GetProperty("wouldFree")[0];
+        Assert.Equal(("opening", 32), (change.GetProperty("kind").GetString(), change.GetProperty("millimetres").GetInt32()));
+    }
+
+    [Fact]
+    public void What_blocks_any_part_is_told_with_its_millimetres() =>
+        Assert.Contains("A rearward: 100 mm, then B left cupboard, 1 mm too large to pass; 1 mm", Plan("way-round-a-narrow-slot", "--remove", "A", "--why", "A").Out, StringComparison.Ordinal);
+
+    [Fact]
+    public void Measures_that_decide_are_named_to_be_taken_again()
+    {
+        var ran = Plan("leaves-exactly-through-the-door", "--remove", "A", "--tape", "5");
+        Assert.Contains("parts larger, no way", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("again, to the mm", ran.Out, StringComparison.Ordinal);
+        Assert.Equal(0, Plan("leaves-exactly-through-the-door", "--remove", "A", "--tape", "5", "--json").Json.GetProperty("tape").GetProperty("measureAgain")[0].GetProperty("spareMillimetres").GetInt32());
+        Assert.Equal(Exit.BadInput, Plan("leaves-exactly-through-the-door", "--remove", "A", "--tape", "0").Exit);
     }
 
     [Fact]

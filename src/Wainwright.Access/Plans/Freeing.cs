@@ -13,10 +13,10 @@ internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion quest
 {
     private const int MostMm = 400, MostTrials = 160;
 
-    private readonly List<Change> found = [];
+    private readonly List<FreeingChange> found = [];
     private int trials;
 
-    public IReadOnlyList<Change> Smallest()
+    public IReadOnlyList<FreeingChange> Smallest()
     {
         LetOut();
         Openings();

@@ -11,16 +11,12 @@ internal sealed class HandEvidence(Scene scene, ItemSet given)
         var index = ItemKey.Index(scene);
         var done = given.Copy();
         var ways = new List<HandWay>();
-        var step = plan.Steps.GetEnumerator();
+        var steps = plan.Steps.ToDictionary(s => s.Key, s => s.Number);
         foreach (var key in plan.Order)
         {
             var item = index[key];
-            if (PlanWriter.KindOf(scene.Items[item]) is { } kind)
-            {
-                step.MoveNext();
-                if (kind is StepKind.Undo or StepKind.Disconnect or StepKind.Reach)
-                    ways.AddRange(scene.Room.QuestionsOf(item).Select(q => q(done, new(done.Size))).OfType<WayOut>().Select(w => WayFor(step.Current.Number, w)));
-            }
+            if (PlanWriter.KindOf(scene.Items[item]) is StepKind.Undo or StepKind.Disconnect or StepKind.Reach)
+                ways.AddRange(scene.Room.QuestionsOf(item).Select(q => q(done, new(done.Size))).OfType<WayOut>().Select(w => WayFor(steps[key], w)));
             done.Add(item);
         }
         return ways;

@@ -19,6 +19,6 @@ public sealed partial class RemovalPlanner
 
     /// <summary>Single changes with which there would be a way where there is none, least millimetres first: tried one by one, none is guessed.</summary>
     /// <param name="plan">An answer of this planner.</param>
-    public IReadOnlyList<Change> WhatWouldFree(RemovalPlan plan) =>
+    public IReadOnlyList<FreeingChange> WhatWouldFree(RemovalPlan plan) =>
         plan.Question is not { } question || plan.Proof != Proof.ProvedUnreachable ? [] : new Freeing(scene.Job, options, question, doneBefore, plan).Smallest();
 }

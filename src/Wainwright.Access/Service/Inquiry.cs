@@ -128,7 +128,7 @@ internal sealed class Inquiry
     }
 
     private RemovalPlan Written(PartId part, ServiceAccess how, Outcome outcome) =>
-        new PlanWriter(Scene, Planner, prices, new(Scene.Items.Count), [part], [Target(part, how)!.Value], ItemSet.All(Scene.Items.Count), how switch
+        new PlanWriter(Scene, Planner, prices, new(Scene.Items.Count), [], [part], [Target(part, how)!.Value], ItemSet.All(Scene.Items.Count), how switch
         {
             ServiceAccess.See => AccessKind.See,
             ServiceAccess.Reach => AccessKind.Reach,

@@ -23,6 +23,8 @@ internal static class Plan
         };
         var others = new Option<int>("--others") { HelpName = "N", Description = "Also the next N best plans that keep in at least one part of every better one." };
         var keep = Parts("--price-of-keeping", "Also what it costs to keep this part in.");
+        var tape = new Option<double?>("--tape") { HelpName = "MM", Description = "Also plan with every measure off by this much, and name those that decide: 5 to 10 for a tape. A solid's own tolerance counts where it has one." };
+        var why = Parts("--why", "Also what blocks this part in each direction with nothing out, and by how much.");
         var certificate = new Option<string?>("--certificate") { HelpName = "FILE", Description = "Also write what proves the answer, as JSON for another to check. With --audit it is read back and checked." };
         var done = new Option<string?>("--done") { HelpName = "STEPS", Description = "These steps of the plan are done (1-4 or 1-3,5): plan what is left." };
         var now = new Option<string[]>("--now") { HelpName = "ID=STATE", Description = "Not as recorded: JOINT=sheared, JOINT=glued, JOINT=undone, PART=glued or PART=stays. Plan anew. May stand several times." };
@@ -45,15 +47,17 @@ internal static class Plan
               wain plan demo/touring-camper.wain.json --remove A52 --reach A49 --stays A31
               wain plan demo/touring-camper.wain.json --remove A54 --least parts
               wain plan demo/touring-camper.wain.json --remove A40 --others 2 --price-of-keeping A38
+              wain plan demo/touring-camper.wain.json --remove A40 --tape 5
               wain plan demo/touring-camper.wain.json --remove A40 --certificate a40.json --audit
               wain plan demo/touring-camper.wain.json --remove A40 --done 1-4 --now "A38-frame bolts=sheared"
 
             A plan found exits 0; proved that there is none, 1; neither within the budget, or too close or too little measured
             to tell, 3.
-            """) { job, see, reach, remove, out_, stay, stage, least, others, keep, done, now, found, clearance, seconds, audit, certificate, sheet, on, store, json };
+            """) { job, see, reach, remove, out_, stay, stage, least, others, keep, why, tape, done, now, found, clearance, seconds, audit, certificate, sheet, on, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetResult(see) is null && line.GetResult(reach) is null && line.GetResult(remove) is null) line.AddError("Say what is wanted: --see PART, --reach PART or --remove PART.");
+            if (line.GetValue(tape) is <= 0 or > 100 or double.NaN) line.AddError("--tape is above 0, at most 100 mm.");
             if (line.GetValue(others) is < 0 or > 20) line.AddError("--others is 0 to 20.");
             if (line.GetValue(seconds) is <= 0 or > 86_400 or double.NaN) line.AddError("--seconds is a number above 0, at most a day.");
             if (line.GetValue(clearance) is < 0 or > 100) line.AddError("--clearance is 0 to 100 mm.");
@@ -95,6 +99,9 @@ internal static class Plan
                 Audit = line.GetValue(audit) ? planner.Audit(plan) : null,
                 Certificate = proof,
                 Anew = anew,
+                Tape = line.GetValue(tape) is { } off ? planner.WhenMeasuresAreOff(plan, off) : null,
+                Changes = planner.WhatWouldFree(plan),
+                WhatBlocks = line.GetResult(why) is null ? null : [.. Known(given.Job, line.GetValue(why)).SelectMany(p => planner.WhatBlocks(p))],
                 Others = line.GetValue(others) is > 0 and var more ? planner.Others(wanted, more) : null,
                 Keeping = line.GetResult(keep) is null ? null : planner.PricesOfKeeping(wanted, Known(given.Job, line.GetValue(keep))),
             };

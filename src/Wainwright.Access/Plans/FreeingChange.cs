@@ -34,4 +34,4 @@ public enum ChangeKind
 /// <param name="Opening">The opening.</param>
 /// <param name="Part">The part.</param>
 /// <param name="Joint">The joint.</param>
-public sealed record Change(ChangeKind Kind, string Words, int? Mm, string? Opening = null, PartId? Part = null, JointId? Joint = null);
+public sealed record FreeingChange(ChangeKind Kind, string Words, int? Mm, string? Opening = null, PartId? Part = null, JointId? Joint = null);
