@@ -16,7 +16,7 @@ internal sealed class PlanMore(Job job, RemovalPlan plan)
         if (answer.Certificate is { } proof) Proved(at, ink, proof);
     }
 
-    private void WhenOff(Terminal at, Ink ink, TightLoose tape)
+    private static void WhenOff(Terminal at, Ink ink, TightLoose tape)
     {
         string Told(RemovalPlan off) => off.Steps.Count == 0 ? "no way" : $"{PlanAnswer.Minutes(off.TotalMinutes)}, out: {string.Join(' ', off.PartsOut)}";
         at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"measures off by {tape.TapeMm:0.#} mm: parts larger, {Told(tape.Tight)}; parts smaller, {Told(tape.Loose)}")));

@@ -89,7 +89,8 @@ public class CasesTests
     [Fact]
     public void Hidden_screws_are_undone_after_what_hides_them()
     {
-        var steps = Plan("screws-reached-only-from-inside", "B", 3).Steps;
+        // the locker is held before its screws go; what is looked at here is the order of the rest
+        var steps = Plan("screws-reached-only-from-inside", "B", 3).Steps.Where(s => s.Kind != StepKind.Hold).ToList();
 
         Assert.Equal(["A", "B", "B"], steps.Select(s => s.Part?.Text));
         Assert.Equal("B-screws", steps[1].Joint?.Text);

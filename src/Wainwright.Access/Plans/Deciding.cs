@@ -80,7 +80,7 @@ internal sealed class Deciding(Scene scene, double tapeMm)
 
     private List<Part> Parts(ItemSet wall) => [.. wall.Select(scene.PartBehind).OfType<Part>().Distinct()];
 
-    private MeasureAgain Told(int item, Axis axis, int spare, IReadOnlyList<Part> beside, string what)
+    private MeasureAgain Told(int item, Axis axis, int spare, List<Part> beside, string what)
     {
         var part = PartOf(item);
         var bounds = part.Bounds()!.Value;
