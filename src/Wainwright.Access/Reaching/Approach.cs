@@ -15,6 +15,8 @@ internal sealed record StraightWay(Point End, ItemSet Blockers, Point At);
 /// </remarks>
 internal sealed class Approach
 {
+    private const int MostTried = 24; // lines per thing, those that ask least; a head that gets to none of them seldom gets to the others
+
     private readonly Probe body;
     private readonly ItemSet own;
     private readonly Recalled recalled;
@@ -61,7 +63,7 @@ internal sealed class Approach
         foreach (var group in Lines.Select(l => (Line: l, Across: l.Blockers.Without(gone))).Where(l => l.Across.Count == 1).GroupBy(l => l.Across.First()))
         {
             var its = boxes.Where(b => b.Item == group.Key).Select(b => b.Box).ToList();
-            foreach (var (mm, line) in group.Select(l => (Mm: Cut(l.Line, its), l.Line)).OrderBy(c => c.Mm))
+            foreach (var (mm, line) in group.Select(l => (Mm: Cut(l.Line, its), l.Line)).OrderBy(c => c.Mm).Take(MostTried))
             {
                 if (least is { } best && mm >= best.Mm) break;
                 if (body.ReachAny(gone, new(gone.Size), [line.End]) is not WayOut) continue;

@@ -70,7 +70,7 @@ public sealed partial class RemovalPlanner
         var (shortMm, by, why) = now ? (null, null, "") : kind switch
         {
             AccessKind.See => SightShort(part),
-            AccessKind.Reach => ReachShort(part),
+            AccessKind.Reach => ReachShort(part, plan),
             _ => WayShort(plan),
         };
         var who = kind == AccessKind.Reach && plan.Steps.Count > 0 && !part.Outside ? scene.Room.Who(part, Gone([.. plan.PartsOut])) : null;
@@ -86,12 +86,13 @@ public sealed partial class RemovalPlanner
         return (mm, by?.Id, string.Create(CultureInfo.InvariantCulture, $"{mm} mm of {Wording.Name(by)} are in the line of sight that asks least"));
     }
 
-    private (int? ShortMm, PartId? By, string Why) ReachShort(Part part)
+    private (int? ShortMm, PartId? By, string Why) ReachShort(Part part, RemovalPlan plan)
     {
         if (scene.Room.ArmShortMm(part, given, LongestArmShortMm) is { } mm)
             return (mm, null, string.Create(CultureInfo.InvariantCulture, $"a hand gets there, but the arm is {mm} mm short"));
         var held = scene.Room.Ask(scene.HandItem(part.Id)!.Value, given, new(scene.Items.Count)) as Held;
-        var first = held is { Wall.IsEmpty: false } ? scene.PartBehind(held.Wall.First()) : null;
+        var wall = held?.Wall.Select(scene.PartBehind).OfType<Part>().ToList() ?? [];
+        var first = wall.Find(p => plan.PartsOut.Contains(p.Id)) ?? wall.FirstOrDefault();
         return (null, first?.Id, $"hand and arm do not get past {Wording.Name(first)}");
     }
 

@@ -14,6 +14,8 @@ internal sealed class HandReach(Crowd crowd, Person person)
     private readonly int items = crowd.Items;
     private readonly IReadOnlyList<(Part Part, Obstacle Obstacle)> standing = crowd.Standing;
     private readonly Dictionary<string, Lazy<Probe>> probes = [];
+    private readonly Dictionary<PartId, Fixing> handsOn = [];
+    private readonly Dictionary<(JointId, Place), FixingReach> fixings = [];
     private readonly Arm arm = new(crowd, person);
     private readonly IReadOnlyList<Obstacle> withShell = [new(Obstacle.Fixed, crowd.Shell.Blocks), .. crowd.Obstacles];
 
@@ -46,7 +48,8 @@ internal sealed class HandReach(Crowd crowd, Person person)
     public bool Reaches(Joint joint, IReadOnlyList<Part> held, ItemSet gone, Arm other) => joint.Points.Distinct().All(p =>
     {
         var places = PlacesOf(joint, p, held);
-        return places.Any(at => IsOutside(at.At, at.Side)) || ReachOf(places, HandTool.For(joint, person.HandMm)).ReachesWith(other, gone);
+        if (!fixings.TryGetValue((joint.Id, p), out var fixing)) fixings[(joint.Id, p)] = fixing = ReachOf(places, HandTool.For(joint, person.HandMm));
+        return places.Any(at => IsOutside(at.At, at.Side)) || fixing.ReachesWith(other, gone);
     });
 
     /// <summary>Whether another person's hand and arm get to a part when these are gone, the hand taken to be as here.</summary>
@@ -137,10 +140,11 @@ internal sealed class HandReach(Crowd crowd, Person person)
 
     private Fixing HandOnly(Part part)
     {
+        if (handsOn.TryGetValue(part.Id, out var known)) return known;
         var target = PartBody.Of(part.Solids).Outer;
         var round = standing.Select(s => s.Part == part ? s.Obstacle with { Item = Obstacle.Fixed } : s.Obstacle).ToList();
         var hands = new Lazy<Probe[]>(() => [.. HandTool.FlatHands(person.HandMm).Select(hand => new Probe([hand], round, shell))]);
-        return (gone, _, stays) => Any(hands.Value.Select(h => h.Touch(gone, stays, target)), gone.Size);
+        return handsOn[part.Id] = (gone, _, stays) => Any(hands.Value.Select(h => h.Touch(gone, stays, target)), gone.Size);
     }
 
     private Fixing At(IReadOnlyList<(Heading Side, Point At)> places, IReadOnlyList<HandTool> tools)
