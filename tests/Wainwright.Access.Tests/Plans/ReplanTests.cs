@@ -80,7 +80,9 @@ public class ReplanTests
         var (planner, plan) = Trap.Value;
         var anew = planner.Replan(plan, new() { Joints = new Dictionary<JointId, JointNow> { [new("A34-edge brackets front")] = JointNow.Sheared } });
 
-        Assert.True(anew.Plan.Effort.Questions * 3 < 2 * RemovalPlanner.Remove(Camper, Parts("A40")).Effort.Questions, $"{anew.Plan.Effort.Questions}");
+        var afresh = RemovalPlanner.Remove(Camper, Parts("A40"));
+
+        Assert.True(anew.Plan.Effort.Questions < afresh.Effort.Questions, $"anew {anew.Plan.Effort.Questions}, afresh {afresh.Effort.Questions}");
     }
 
     [Fact]
