@@ -44,7 +44,7 @@ internal sealed partial class Scene
     private int AddWay(Part part, IReadOnlyList<Part> with)
     {
         IReadOnlyList<Part> load = [part, .. with];
-        double? mass = load.All(p => p.EmptyKg is not null) ? load.Sum(p => p.EmptyKg!.Value.Value) : null;
+        double? mass = load.All(p => p.EmptyKg is not null) ? load.Sum(p => p.EmptyKg!.Value.Value + CanFillKg(p)) : null;
         var (carryOut, carryBack, people) = options.Labour.Carry(mass, Longest([.. load.SelectMany(p => p.Solids)]), part.LooseGoods);
         var unload = options.Labour.ContentsPerKg * load.Sum(p => p.Contents.Sum(c => c.MassKg.Value));
         var hold = load.Any(p => Hanging.Of(p.Id) is not null) ? options.Labour.HoldOverhead : 0;
@@ -90,7 +90,7 @@ internal sealed partial class Scene
             {
                 case Battery: needs.Add(Safe(Medium.Dc)); break;
                 case AirHeater: needs.Add(Safe(Medium.Exhaust)); break;
-                case Tank { FilledL.Value: > 0 } tank: NeedSafe(way, tank.Holds); break;
+                case Tank { FilledL.Value: > 0 } tank when !load.Any(p => IsCan(p) && p.Devices.Contains(tank)): NeedSafe(way, tank.Holds); break;
             }
     }
 
