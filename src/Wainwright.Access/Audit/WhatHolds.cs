@@ -39,16 +39,24 @@ internal sealed class WhatHolds(Job job, IReadOnlyList<PartId> alreadyOut)
         }
         foreach (var line in job.Lines.Where(l => l.Part is not { } run || !gone.Contains(run)))
             if (Line(line, ids) is { } fault) yield return fault;
-        foreach (var device in load.SelectMany(p => p.Devices))
+        foreach (var (part, device) in load.SelectMany(p => p.Devices.Select(d => (p, d))))
         {
             if (device is Battery && !Safe.Contains(Medium.Dc)) yield return "it is a battery and the low-voltage side is not made safe";
             if (device is AirHeater && !Safe.Contains(Medium.Exhaust)) yield return "it burns fuel and was not let cool";
-            if (device is Tank { FilledL.Value: > 0 } tank && MustBeSafe(tank.Holds)) yield return $"it holds {Wording.Name(tank.Holds)} and is not drained";
+            if (device is Tank { FilledL.Value: > 0 } tank && MustBeSafe(tank.Holds) && !LiftedOutFull(part, tank.Holds)) yield return $"it holds {Wording.Name(tank.Holds)} and is not drained";
         }
     }
 
     /// <summary>What must be safe before a joint is touched.</summary>
-    public IEnumerable<string> Unsafe(JointId joint) => job.Lines.Where(l => l.From.Joint == joint || l.To.Joint == joint).SelectMany(Unsafe);
+    public IEnumerable<string> Unsafe(JointId joint)
+    {
+        var on = job.Parts.FirstOrDefault(p => job.Joints.Any(j => j.Id == joint && j.Part == p.Id));
+        return job.Lines.Where(l => (l.From.Joint == joint || l.To.Joint == joint) && !(on is not null && LiftedOutFull(on, l.Medium))).SelectMany(Unsafe);
+    }
+
+    // loose goods that hold water, fresh or grey, are cans: carried to be filled and emptied, never drained where they stand
+    private static bool LiftedOutFull(Part part, Medium medium) =>
+        part.LooseGoods && medium is (Medium.Water or Medium.Waste) && part.Devices.Any(d => d is Tank { Holds: Medium.Water or Medium.Waste });
 
     /// <summary>What must be safe before a line's end is taken off.</summary>
     public IEnumerable<string> Unsafe(Line line) => MustBeSafe(line.Medium) ? [$"{Wording.Name(line.Medium)} is not made safe before"] : [];

@@ -13,7 +13,7 @@ internal sealed partial class Scene
         if (joint.Release.Destructive && parts.TryGetValue(joint.Part, out var part)) items[undo[joint.Id]].Needs.Add(Spoil(part));
         var liftsOut = parts.TryGetValue(joint.Part, out var owner) && IsCan(owner);
         foreach (var line in job.Lines.Where(l => l.From.Joint == joint.Id || l.To.Joint == joint.Id))
-            if (!(liftsOut && line.Medium is Medium.Water or Medium.Waste)) NeedSafe(undo[joint.Id], line.Medium);
+            if (!(liftsOut && line.Medium is (Medium.Water or Medium.Waste))) NeedSafe(undo[joint.Id], line.Medium);
     }
 
     /// <summary>A can of water, fresh or grey, that is carried to be filled and emptied: it is lifted out as it is, not drained first.</summary>
