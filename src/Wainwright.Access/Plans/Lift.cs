@@ -17,13 +17,13 @@ public sealed record Lift(double MassKg, double OneKg, double TwoKg, int? People
     // hands at the end of a load held by two: as close as the equation allows a small box, 25 cm deep
     private const double EndDepthMm = 250;
 
-    /// <summary>A load of known mass and size; nothing where either is not known, or it is loose goods.</summary>
+    /// <summary>A load of known mass and size; nothing where either is not known, or it is loose goods, cans excepted: those are lifted with what is in them.</summary>
     internal static Lift? Of(IReadOnlyList<Part> load, double onePersonKg)
     {
-        if (load[0].LooseGoods || load.Any(p => p.EmptyKg is null)) return null;
+        if ((load[0].LooseGoods && !Can.Is(load[0])) || load.Any(p => p.EmptyKg is null)) return null;
         var bounds = load.Select(p => p.Bounds()).OfType<(Place Low, Place High)>().ToList();
         if (bounds.Count == 0) return null;
-        var mass = load.Sum(p => p.EmptyKg!.Value.Value);
+        var mass = load.Sum(p => p.EmptyKg!.Value.Value + Can.FillKg(p));
         var depth = Math.Min(bounds.Max(b => b.High.XMm) - bounds.Min(b => b.Low.XMm), bounds.Max(b => b.High.YMm) - bounds.Min(b => b.Low.YMm));
         var hands = (bounds.Min(b => b.Low.ZMm) + bounds.Max(b => b.High.ZMm)) / 2;
         var one = Math.Min(onePersonKg, Recommended(depth, hands));

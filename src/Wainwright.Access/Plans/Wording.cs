@@ -80,6 +80,7 @@ internal static class Wording
             if (load.Load.Any(p => p.EmptyKg is null)) yield return $"{Name(load.Part)}: mass not known; weigh or judge it before lifting.";
             if (load.Load.Any(p => p.Devices.Any(d => d is AirHeater))) yield return $"{Name(load.Part)}: hot for half an hour after it ran; do not touch body or exhaust before.";
         }
+        if (item is TakeOut { Part: var can } && Can.Is(can)) yield return string.Create(CultureInfo.InvariantCulture, $"{Name(can)}: with {Can.FillKg(can):0.#} kg in it; close it, keep the hose's end up, and stop the pump before the hose comes off.");
         if (item is TakeOut { Part.System: PartSystem.Lining } or TakePiece { Part.System: PartSystem.Lining }) yield return "Behind linings ribs and cut metal are sharp: gloves.";
         if (item is TakeOut { Part: { System: PartSystem.Openings } window }) yield return $"{Name(window)}: glass or brittle plastic, sharp where it breaks: gloves, and two hands on the frame.";
         if (item is Undo { Joint: var j } && (j.Release.Way == ReleaseWay.Drill || LabourTable.Counts(j).Bad > 0)) yield return "Drilling: eyes covered, swarf caught; look what lies behind before the bit goes through.";

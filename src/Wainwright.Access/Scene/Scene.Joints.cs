@@ -11,16 +11,10 @@ internal sealed partial class Scene
         var (out_, back, origin) = options.Labour.Of(joint);
         undo[joint.Id] = Add(new Undo(joint) { Price = new(out_, back, 0), Origin = origin });
         if (joint.Release.Destructive && parts.TryGetValue(joint.Part, out var part)) items[undo[joint.Id]].Needs.Add(Spoil(part));
-        var liftsOut = parts.TryGetValue(joint.Part, out var owner) && IsCan(owner);
+        var owner = parts.GetValueOrDefault(joint.Part);
         foreach (var line in job.Lines.Where(l => l.From.Joint == joint.Id || l.To.Joint == joint.Id))
-            if (!(liftsOut && line.Medium is (Medium.Water or Medium.Waste))) NeedSafe(undo[joint.Id], line.Medium);
+            if (owner is null || !Can.FreesHose(owner, line)) NeedSafe(undo[joint.Id], line.Medium);
     }
-
-    /// <summary>A can of water, fresh or grey, that is carried to be filled and emptied: it is lifted out as it is, not drained first.</summary>
-    private static bool IsCan(Part part) => part.LooseGoods && part.Devices.OfType<Tank>().Any(t => t.Holds is Medium.Water or Medium.Waste);
-
-    /// <summary>What a can weighs beside its empty mass [kg], at a kilogram a litre; full where nobody has looked.</summary>
-    private static double CanFillKg(Part part) => IsCan(part) ? part.Devices.OfType<Tank>().Sum(t => (t.FilledL ?? t.VolumeL).Value) : 0;
 
     /// <summary>
     /// The item that frees a part of a line that ends at it: the joint there; for a fixed lead the joint at its far end, the

@@ -44,7 +44,7 @@ internal sealed partial class Scene
     private int AddWay(Part part, IReadOnlyList<Part> with)
     {
         IReadOnlyList<Part> load = [part, .. with];
-        double? mass = load.All(p => p.EmptyKg is not null) ? load.Sum(p => p.EmptyKg!.Value.Value + CanFillKg(p)) : null;
+        double? mass = load.All(p => p.EmptyKg is not null) ? load.Sum(p => p.EmptyKg!.Value.Value + Can.FillKg(p)) : null;
         var (carryOut, carryBack, people) = options.Labour.Carry(mass, Longest([.. load.SelectMany(p => p.Solids)]), part.LooseGoods);
         var unload = options.Labour.ContentsPerKg * load.Sum(p => p.Contents.Sum(c => c.MassKg.Value));
         var hold = load.Any(p => Hanging.Of(p.Id) is not null) ? options.Labour.HoldOverhead : 0;
@@ -85,12 +85,13 @@ internal sealed partial class Scene
             if (joint.To is not { } other || !already.Contains(other) || ids.Contains(other)) needs.Add(undo[joint.Id]);
         foreach (var line in job.Lines) NeedLine(way, ids, line);
         foreach (var above in Standing.Where(p => !ids.Contains(p.Id) && p.StandsOn.Any(ids.Contains))) needs.Add(isOut[above.Id]);
-        foreach (var device in load.SelectMany(p => p.Devices))
+        foreach (var (owner, device) in load.SelectMany(p => p.Devices.Select(d => (p, d))))
             switch (device)
             {
                 case Battery: needs.Add(Safe(Medium.Dc)); break;
                 case AirHeater: needs.Add(Safe(Medium.Exhaust)); break;
-                case Tank { FilledL.Value: > 0 } tank when !load.Any(p => IsCan(p) && p.Devices.Contains(tank)): NeedSafe(way, tank.Holds); break;
+                // a level that nobody has read may be full
+                case Tank tank when (tank.FilledL ?? tank.VolumeL).High > 0 && !(Can.Is(owner) && Can.HoldsWater(tank)): NeedSafe(way, tank.Holds); break;
             }
     }
 
