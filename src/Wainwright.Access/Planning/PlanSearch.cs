@@ -64,11 +64,7 @@ internal sealed partial class PlanSearch
         var (told, bound) = (0, Cost(targets));
         while (bound < Cost(best) && !IsSpent)
         {
-            for (; told < cuts.Count; told++)
-            {
-                master.Add(cuts[told]);
-                quick.Add(cuts[told]);
-            }
+            Tell();
             if (quick.Below(Cost(best), useful) is not { } choice)
             {
                 masterSolves++;
@@ -83,16 +79,26 @@ internal sealed partial class PlanSearch
             if (!better.Equals(best)) FindNecessities(best = better);
             master.KeepTo(useful);
         }
+        Tell();
         if (bound < Cost(best) && choices > 0) bound = Math.Max(bound, master.LowerBound(Cost(best)));
         return new Solved
         {
             Order = InOrder(best),
             Cost = Cost(best),
             LowerBound = Math.Min(bound, Cost(best)),
-            Proof = new([.. targets], necessary, WithGivenUp(), Math.Min(bound, Cost(best)), [.. cuts.Take(told)]),
+            Proof = new([.. targets], necessary, WithGivenUp(), Math.Min(bound, Cost(best)), [.. cuts]),
             Questions = Asked,
             MasterSolves = masterSolves,
         };
+
+        void Tell()
+        {
+            for (; told < cuts.Count; told++)
+            {
+                master.Add(cuts[told]);
+                quick.Add(cuts[told]);
+            }
+        }
     }
 
     /// <summary>The cheaper of the best plan and what a choice reduces to. From then on only what is cheaper still is looked for.</summary>

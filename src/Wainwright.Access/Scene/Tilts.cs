@@ -69,7 +69,7 @@ internal sealed class Tilts(Scene scene, SceneRoom room)
         }
         var (way, tries) = Tried(item, Before(item, null), scene.Options.Tilting.Tries);
         if (way is not null) known.Add(WithFewest(item, Before(item, null), way));
-        else if (tries > 0) tried[item] = new(false, tries, null, null, null);
+        else if (tries > 0 && !scene.Options.Stop.IsCancellationRequested) tried[item] = new(false, tries, null, null, null);
     }
 
     /// <summary>A way of the same load with as little gone as can be: nothing at all, or else without the dearest parts, one after another.</summary>
