@@ -57,7 +57,13 @@ internal sealed class CrewWorks
         foreach (var step in steps.Where(s => s.Kind != StepKind.Hold))
         {
             var own = step.Kind == StepKind.TakeOut ? holding.Where(h => step.With.Prepend(step.Part!.Value).Contains(h.Part!.Value)).ToList() : [];
-            yield return own.Count == 0 ? step : step with { OutMinutes = step.OutMinutes + own.Sum(h => h.OutMinutes) };
+            // the plan holds right before the last fixing goes: whoever undoes that is told, and whoever carries
+            var held = own.Concat(holding.Where(h => h.Number == step.Number - 1)).Distinct().ToList();
+            yield return held.Count == 0 ? step : step with
+            {
+                OutMinutes = step.OutMinutes + own.Sum(h => h.OutMinutes),
+                Cautions = [.. held.Select(h => $"{h.Action}."), .. held.SelectMany(h => h.Cautions), .. step.Cautions],
+            };
         }
     }
 

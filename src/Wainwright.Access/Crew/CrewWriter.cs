@@ -12,6 +12,7 @@ internal sealed class CrewWriter(Job job, CrewWorks works, Timetable table, Crew
         FormattableString.Invariant($"One job of work at a time in each {crew.StandingMm:0} mm of the load space's length; a load takes up its whole way to the door, and a door lets one load through at a time."),
         crew.ToolsOfAKind == 1 ? "One driver, spanner or knife of each kind." : FormattableString.Invariant($"{crew.ToolsOfAKind} drivers, spanners or knives of each kind."),
         "Everything is made safe before anybody begins. A step once begun is finished by those who began it; walking and fetching are in the minutes of the steps.",
+        "Where a step says hold, somebody holds from before the last fixing goes until the load is out; whoever works alone props it first. That hand is in the minutes of the carrying, not kept free beside the undoing.",
         "Each load goes out by the way the plan shows. The steps are those of the plan with the least labour; other steps might take more labour and less time by the clock.",
     ];
 
