@@ -36,9 +36,12 @@ public static class WhatIfRanking
         {
             if (Distinct(Ranked(found)).ElementAtOrDefault(most - 1) is { } least && thought[planned].AtMost <= least.SavedMinutesPerYear) break;
             progress?.Report(new(planned, thought.Count, thought[planned].Idea.What));
-            if (Planned(job, van, visits, thought[planned].Idea, told) is { } gain) found.Add(gain);
+            var gain = Planned(job, van, visits, thought[planned].Idea, told);
+            if (told.Stop.IsCancellationRequested) break; // cut off on the way: it keeps its bound
+            if (gain is not null) found.Add(gain);
         }
-        var rest = planned < thought.Count ? thought[planned].AtMost : 0;
+        // what was not worth a look was dropped unplanned, and may save as much as that
+        var rest = Math.Max(WorthALook, planned < thought.Count ? thought[planned].AtMost : 0);
         return new([.. Distinct(Ranked(found)).Take(most).Select((w, i) => w with { Number = i + 1 })], thought.Count, planned, rest, !told.Stop.IsCancellationRequested);
     }
 

@@ -43,7 +43,7 @@ internal static class AccessAll
             var told = new ToldSoFar(at, "asked");
             var upkeep = UpkeepRound.Of(given.Job, options, told);
             var wanted = Math.Max(line.GetValue(changes), line.GetValue(change) ?? 0);
-            var ranked = wanted == 0 ? new([], 0, 0, 0, true) : WhatIfRanking.Of(given.Job, upkeep, options, wanted, progress: new ToldSoFar(at, "planned changes"));
+            var ranked = wanted == 0 ? new([], 0, 0, double.PositiveInfinity, true) : WhatIfRanking.Of(given.Job, upkeep, options, wanted, progress: new ToldSoFar(at, "planned changes"));
             told.Done();
             if (line.GetValue(change) is { } number) return Task.FromResult(Make(at, given.Job, ranked, number, line.GetValue(to)!));
             var answer = new AccessAnswer(line.GetRequiredValue(job), given.Job, upkeep, ranked);
