@@ -17,10 +17,10 @@ public sealed partial class RemovalPlanner
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tapeMm);
         double Own(Solid solid) => solid.PlusMinusMm ?? tapeMm;
         var job = scene.Job;
-        // beyond the common tolerance a part is grown by itself
+        // the room asked for grows every solid by the common tolerance: one measured better takes less of it, one measured worse more
         Job Made(Func<Part, Part> sized) => job with { Parts = [.. job.Parts.Select(p => given.IsEmpty || scene.IsStanding(p.Id) ? sized(p) : p)] };
         var tight = new RemovalPlanner(
-            new(Made(p => Sized.Shaved(p, s => -Math.Max(0, Own(s) - tapeMm) / 2)), Told(tapeMm), optimistic: false), Told(tapeMm), doneBefore, null, null);
+            new(Made(p => Sized.Shaved(p, s => (tapeMm - Own(s)) / 2)), Told(tapeMm), optimistic: false), Told(tapeMm), doneBefore, null, null);
         var loose = new RemovalPlanner(new(Made(p => Sized.Shaved(p, s => Own(s) / 2)), Told(0), optimistic: false), Told(0), doneBefore, null, null);
         return new(tapeMm, tight.Plan(question.Wanted, plan.Kind), loose.Plan(question.Wanted, plan.Kind), new Deciding(scene, tapeMm).Of(plan));
 

@@ -9,8 +9,11 @@ namespace Wainwright.Access;
 /// <param name="MeasureAgain">The measures that decide, the least spare first.</param>
 public sealed record TightLoose(double TapeMm, RemovalPlan Tight, RemovalPlan Loose, IReadOnlyList<MeasureAgain> MeasureAgain)
 {
-    /// <summary>Whether the same parts come out either way.</summary>
-    public bool IsSettled => Tight.Steps.Count > 0 && Tight.PartsOut.ToHashSet().SetEquals(Loose.PartsOut);
+    /// <summary>Whether the same parts and pieces come out either way, both proved.</summary>
+    public bool IsSettled => Tight.Proof == Proof.ProvedCheapest && Loose.Proof == Proof.ProvedCheapest && Out(Tight).SetEquals(Out(Loose));
+
+    private static HashSet<(PartId, string?)> Out(RemovalPlan plan) =>
+        [.. plan.Steps.Where(s => s.Kind is StepKind.TakeOut or StepKind.TakePiece).SelectMany(s => s.With.Prepend(s.Part!.Value).Select(p => (p, s.Piece)))];
 }
 
 /// <summary>A measure that decides the answer within its tolerance: measure it again, to the millimetre.</summary>
