@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using Wainwright.Access;
 
@@ -8,10 +9,10 @@ namespace Wainwright.Cli;
 /// <param name="Faults">What is wrong with it, read back; absent when it was not checked.</param>
 internal sealed record CertificateFile(string Path, IReadOnlyList<string>? Faults)
 {
-    /// <summary>Writes the certificate of a plan; an older file of that name is replaced.</summary>
+    /// <summary>Writes the certificate of a plan; a file that is there already is left as it is.</summary>
     public static CertificateFile Write(string path, RemovalPlan plan, RemovalPlanner planner, bool check)
     {
-        NewFile.Replace(path, JsonSerializer.Serialize(PlanCertificate.Of(plan), Shown.Options) + "\n");
+        NewFile.Write(path, file => file.Write(Encoding.UTF8.GetBytes(JsonSerializer.Serialize(PlanCertificate.Of(plan), Shown.Options) + "\n")));
         return new(path, check ? planner.Check(Read(path)) : null);
     }
 

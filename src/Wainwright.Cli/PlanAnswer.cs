@@ -42,7 +42,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 
     public int Exit => Audit is { Holds: false } || Certificate is { Faults.Count: > 0 } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
 
-    private bool Proved => Exit != Cli.Exit.CannotTell && plan.Proof != Proof.BestFound;
+    private bool Proved => Exit is not (Cli.Exit.CannotTell or Cli.Exit.OurFault) && plan.Proof != Proof.BestFound;
 
     public object ForPrograms() => new
     {

@@ -38,7 +38,7 @@ internal sealed class PlanMore(Job job, RemovalPlan plan)
     private string Price(KeepingPrice kept) => kept switch
     {
         { More: null } => "no plan then",
-        { More: < 0.05 } => "costs nothing, it stays in anyway",
+        { IsProved: true, More: < 0.05 } => "costs nothing",
         { IsProved: false, More: { } more } => $"about {Amount(more)} more; the search ended early",
         { More: { } more } => $"{Amount(more)} more",
     };

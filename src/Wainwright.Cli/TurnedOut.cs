@@ -50,7 +50,7 @@ internal static class TurnedOut
         var numbers = at > 0 ? text[(at + 1)..].Split(',') : [];
         var mm = numbers.Select(n => double.TryParse(n, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var v) && Math.Abs(v) <= 10_000 ? v : double.NaN).ToList();
         if (mm.Count != 6 || mm.Exists(double.IsNaN) || mm.Skip(3).Any(v => v <= 0)) throw new BadInputException($"“{text}”: write --found NAME=X,Y,Z,LENGTH,WIDTH,HEIGHT in mm");
-        var id = Enumerable.Range(number + 1, int.MaxValue - number - 1).Select(n => string.Create(CultureInfo.InvariantCulture, $"found{n}")).First(i => job.Parts.All(p => p.Id.Text != i));
+        var id = Enumerable.Range(1, int.MaxValue - 1).Select(n => string.Create(CultureInfo.InvariantCulture, $"found{n}")).Where(i => job.Parts.All(p => p.Id.Text != i)).ElementAt(number);
         return new()
         {
             Id = new(id), Name = text[..at], System = PartSystem.Furniture, Known = Known.Measured,

@@ -136,7 +136,7 @@ public sealed class PlanTests
     }
 
     [Fact]
-    public void A_certificate_is_written_and_checked_and_one_that_was_changed_is_another_file()
+    public void A_certificate_is_written_and_checked_and_a_file_that_is_there_is_left_as_it_is()
     {
         using var folder = new TempFolder();
         var file = folder.At("proof.json");
@@ -145,8 +145,12 @@ public sealed class PlanTests
         Assert.Contains("checked sentence by sentence; all of it holds", ran.Out, StringComparison.Ordinal);
         var written = JsonDocument.Parse(File.ReadAllText(file)).RootElement;
         Assert.Equal("out T", written.GetProperty("targets")[0].GetString());
-        Assert.Equal(Exit.FallsShort, Plan("stuck-by-one-millimetre", "--remove", "A", "--certificate", file, "--audit").Exit);
-        Assert.NotEqual(0, JsonDocument.Parse(File.ReadAllText(file)).RootElement.GetProperty("walls").GetArrayLength());
+        var before = File.ReadAllText(file);
+        Assert.Equal(Exit.BadInput, Plan("stuck-by-one-millimetre", "--remove", "A", "--certificate", file, "--audit").Exit);
+        Assert.Equal(before, File.ReadAllText(file));
+        var none = folder.At("none.json");
+        Assert.Equal(Exit.FallsShort, Plan("stuck-by-one-millimetre", "--remove", "A", "--certificate", none, "--audit").Exit);
+        Assert.NotEqual(0, JsonDocument.Parse(File.ReadAllText(none)).RootElement.GetProperty("walls").GetArrayLength());
     }
 
     [Fact]
@@ -159,6 +163,9 @@ public sealed class PlanTests
         Assert.Contains("is glued: prised off", Plan("sheared-screw-to-drill", "--remove", "A", "--now", "A=glued").Out, StringComparison.Ordinal);
         Assert.Equal(Exit.FallsShort, Plan("sheared-screw-to-drill", "--remove", "A", "--now", "A=stays").Exit);
         Assert.Contains("was found", Plan("sheared-screw-to-drill", "--remove", "A", "--found", "box=0,0,0,10,10,10").Out, StringComparison.Ordinal);
+        var blocked = Plan("sheared-screw-to-drill", "--remove", "A", "--found", "strut=1310,0,300,50,50,900", "--found", "box=0,0,0,10,10,10");
+        Assert.Contains("found1 strut", blocked.Out, StringComparison.Ordinal);
+        Assert.Contains("How it is held is not recorded", blocked.Out, StringComparison.Ordinal);
         foreach (var wrong in (string[][])[["--done", "1-99"], ["--done", "x"], ["--now", "A"], ["--now", "Z=glued"], ["--now", "A=bent"], ["--now", "A-screws=bent"], ["--found", "box=1,2,3"], ["--found", "box=0,0,0,0,1,1"]])
             Assert.Equal(Exit.BadInput, Plan("sheared-screw-to-drill", ["--remove", "A", .. wrong]).Exit);
     }

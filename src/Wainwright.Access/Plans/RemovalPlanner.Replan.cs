@@ -100,7 +100,7 @@ public sealed partial class RemovalPlanner
         }
         foreach (var id in now.Glued) yield return $"{Wording.Name(scene.PartOf(id))} is glued: prised off, and spoiled.";
         foreach (var id in now.DoNotMove) yield return $"{Wording.Name(scene.PartOf(id))} does not move: it stays in.";
-        foreach (var part in now.Found) yield return $"{Wording.Name(part)} was found; it stands in the way like any other part.";
+        foreach (var part in now.Found) yield return $"{Wording.Name(part)} was found; it stands in the way like any other part. How it is held is not recorded: it is taken to be loose. Look, and weigh it.";
     }
 
     private IEnumerable<string> Differences(RemovalPlan before, Reality now, RemovalPlan plan, double? more)

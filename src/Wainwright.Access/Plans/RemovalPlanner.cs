@@ -34,6 +34,9 @@ public sealed partial class RemovalPlanner
         favourable = new(madeFavourable ?? Favourable);
     }
 
+    /// <summary>The job it plans: as given, or as it turned out to be.</summary>
+    public Job Job => scene.Job;
+
     private (Scene Scene, Planner Planner) Favourable()
     {
         var loose = new Scene(scene.Job, options, optimistic: true, like: scene);

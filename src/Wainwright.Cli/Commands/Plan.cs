@@ -64,6 +64,7 @@ internal static class Plan
         });
         command.SetAction(async (line, stop) =>
         {
+            if (line.GetValue(certificate) is { } named) NewFile.RefuseToOverwrite(named);
             var page = line.GetValue(sheet) is { } file ? new PageFile(file, line.GetRequiredValue(job)) : null;
             var day = Day.Is(line.GetValue(on), at);
             using var given = GivenJob.Open(line.GetRequiredValue(job), line.GetValue(store), at);
@@ -94,7 +95,7 @@ internal static class Plan
                 (planner, plan) = (anew.Planner, anew.Plan);
             }
             var proof = line.GetValue(certificate) is { } to ? CertificateFile.Write(to, plan, planner, check: line.GetValue(audit)) : null;
-            var answer = new PlanAnswer(given.Job, plan)
+            var answer = new PlanAnswer(planner.Job, plan)
             {
                 Audit = line.GetValue(audit) ? planner.Audit(plan) : null,
                 Certificate = proof,
@@ -107,7 +108,7 @@ internal static class Plan
             };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
-            if (page is not null) await page.Write(await Sheets.Removal(given.Job, plan, day).ConfigureAwait(false), stop).ConfigureAwait(false);
+            if (page is not null) await page.Write(await Sheets.Removal(planner.Job, plan, day).ConfigureAwait(false), stop).ConfigureAwait(false);
             return answer.Exit;
         });
         return command;
