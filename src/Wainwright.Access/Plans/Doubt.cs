@@ -33,6 +33,8 @@ internal sealed class Doubt(Scene scene)
             yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): no tool modelled gets to one of them past the parts it holds, though it was put in so; try it first.";
         foreach (var joint in joints.Where(scene.Room.IsArmOnTrial))
             yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): hand and tool get to one of them, but no arm modelled behind them past the parts it holds, though it was put in so; try it first.";
+        foreach (var part in steps.Where(s => s.Kind is StepKind.Reach or StepKind.Disconnect or StepKind.Undo).Select(s => s.Part).OfType<PartId>().Distinct().Select(scene.PartOf).OfType<Part>().Where(scene.Room.IsHandAlone))
+            yield return $"Reach to {Wording.Name(part)}: a hand gets to it, but no arm modelled behind it even with nothing else in the van; try it first.";
         foreach (var joint in joints.Where(j => j.Known is Known.NotInspected or Known.Told))
             yield return $"Fixings of {Wording.Name(scene.PartOf(joint.Part))} ({joint.Id}): not seen.";
         foreach (var step in steps.Where(s => s.Kind == StepKind.Disconnect))

@@ -43,7 +43,7 @@ public sealed record Person
     public double ReachMm => UpperArmLongMm + ElbowToGripMm;
 
     /// <summary>Openings for the large man (95th percentile), reach of the small woman (5th): who can be sent to any van.</summary>
-    public static Person Anyone { get; } = Made("anyone", m => Find(People.Men, m).P95, m => Find(People.Women, m).P5);
+    public static Person Anyone { get; } = Made("anyone, reckoned with a large man's body and a small woman's reach", m => Find(People.Men, m).P95, m => Find(People.Women, m).P5);
 
     /// <summary>The woman at a percentile of size and reach.</summary>
     /// <param name="share">Share of women who are not larger, more than 0 and less than 1.</param>

@@ -73,7 +73,7 @@ public sealed partial class RemovalPlanner
             AccessKind.Reach => ReachShort(part, plan),
             _ => WayShort(plan),
         };
-        var who = kind == AccessKind.Reach && plan.Steps.Count > 0 && !part.Outside ? scene.Room.Who(part, Gone([.. plan.PartsOut])) : null;
+        var who = kind == AccessKind.Reach && plan.Steps.Count > 0 && !part.Outside && !scene.Room.IsHandAlone(part) ? scene.Room.Who(part, Gone([.. plan.PartsOut])) : null;
         return new() { Kind = kind, Now = now, Plan = plan, ShortMm = shortMm, By = by, Who = who, Words = Said(part, kind, plan, now, why, who) };
     }
 
@@ -81,7 +81,7 @@ public sealed partial class RemovalPlanner
     private (int? ShortMm, PartId? By, string Why) SightShort(Part part)
     {
         var least = scene.Room.SightOf(part).LeastCut(given, [.. scene.Standing.SelectMany(p => p.Solids.Select(s => (scene.OutItem(p, s), s))).SelectMany(x => PartBody.Of(x.s).Outer.Select(b => (x.Item1, b)))]);
-        if (least is not var (item, mm)) return (null, null, "more than one thing stands in every line of sight");
+        if (least is not var (item, mm)) return (null, null, "no single thing that stands in the way could be found");
         var by = scene.PartBehind(item);
         return (mm, by?.Id, string.Create(CultureInfo.InvariantCulture, $"{mm} mm of {Wording.Name(by)} are in the line of sight that asks least"));
     }
@@ -89,7 +89,7 @@ public sealed partial class RemovalPlanner
     private (int? ShortMm, PartId? By, string Why) ReachShort(Part part, RemovalPlan plan)
     {
         if (scene.Room.ArmShortMm(part, given, LongestArmShortMm) is { } mm)
-            return (mm, null, string.Create(CultureInfo.InvariantCulture, $"a hand gets there, but the arm is {mm} mm short"));
+            return (mm, null, string.Create(CultureInfo.InvariantCulture, $"a hand gets there, but the arm is {mm} mm short for {options.Person.Name}"));
         var held = scene.Room.Ask(scene.HandItem(part.Id)!.Value, given, new(scene.Items.Count)) as Held;
         var wall = held?.Wall.Select(scene.PartBehind).OfType<Part>().ToList() ?? [];
         var first = wall.Find(p => plan.PartsOut.Contains(p.Id)) ?? wall.FirstOrDefault();

@@ -16,8 +16,19 @@ internal sealed class ToolRoom(Scene scene, Crowd crowd)
         foreach (var point in joint.Points.Distinct())
         {
             var sides = HandReach.PlacesOf(joint, point, scene.HeldBy(joint));
-            yield return sides.Select(s => Fit(joint, point, s.Side, s.At, standing)).MinBy(f => Math.Max(f.ShortMm, f.DrawShortMm))!;
+            yield return sides.Select(s => HandReach.IsOutside(crowd.Shell, s.At, s.Side) ? FromOutside(joint, point, s.Side) : Fit(joint, point, s.Side, s.At, standing)).MinBy(f => Math.Max(f.ShortMm, f.DrawShortMm))!;
         }
+    }
+
+    /// <summary>Worked from outside the van, where nothing modelled stands in front.</summary>
+    private ToolFit FromOutside(Joint joint, Place point, Heading side)
+    {
+        var need = HandTool.For(joint, scene.Options.Person.HandMm).Where(IsInLine).Min(t => t.Boxes.Max(b => b.Z1));
+        return new()
+        {
+            Joint = joint.Id, At = point, From = PartBody.DirectionOf(side), Tool = Named(joint), NeedMm = need, FreeMm = need, DrawMm = Drawn.LengthMm(joint), DrawShortMm = 0,
+            Words = $"{Named(joint)}: worked from outside the van; what stands there is not modelled.",
+        };
     }
 
     private ToolFit Fit(Joint joint, Place point, Heading side, Geometry.Point at, List<(int Item, Box Box)> standing)

@@ -16,6 +16,7 @@ internal sealed class HandReach(Crowd crowd, Person person)
     private readonly Dictionary<string, Lazy<Probe>> probes = [];
     private readonly Dictionary<PartId, Fixing> handsOn = [];
     private readonly Dictionary<(JointId, Place), FixingReach> fixings = [];
+    private readonly Dictionary<PartId, Lazy<bool>> handAlone = [];
     private readonly Arm arm = new(crowd, person);
     private readonly IReadOnlyList<Obstacle> withShell = [new(Obstacle.Fixed, crowd.Shell.Blocks), .. crowd.Obstacles];
 
@@ -49,11 +50,14 @@ internal sealed class HandReach(Crowd crowd, Person person)
     {
         var places = PlacesOf(joint, p, held);
         if (!fixings.TryGetValue((joint.Id, p), out var fixing)) fixings[(joint.Id, p)] = fixing = ReachOf(places, HandTool.For(joint, person.HandMm));
-        return places.Any(at => IsOutside(at.At, at.Side)) || fixing.ReachesWith(other, gone);
+        return places.Any(at => IsOutside(shell, at.At, at.Side)) || fixing.ReachesWith(other, gone);
     });
 
     /// <summary>Whether another person's hand and arm get to a part when these are gone, the hand taken to be as here.</summary>
     public bool Reaches(Part part, ItemSet gone, Arm other) => HandOnly(part)(gone, null, new(gone.Size)) is WayOut && other.Onto(part).Ask(gone, new(gone.Size)) is WayOut;
+
+    /// <summary>Whether a hand gets to a part, but no arm modelled behind it even with nothing else in the van: then the hand alone decides.</summary>
+    public bool IsHandAlone(PartId part) => handAlone.TryGetValue(part, out var alone) && alone.Value;
 
     /// <summary>Joints with a fixing that no tool modelled gets to even with nothing else in the van.</summary>
     public HashSet<JointId> OnTrial { get; } = [];
@@ -101,10 +105,11 @@ internal sealed class HandReach(Crowd crowd, Person person)
     }
 
     /// <summary>Where an arm can be there at all it is asked for; where none modelled ever can, the hand alone decides.</summary>
-    private RoomQuestion WhereAnArmCanBe(Fixing question)
+    private RoomQuestion WhereAnArmCanBe(Fixing question, Part? part = null)
     {
         var (all, none) = (ItemSet.All(items), new ItemSet(items));
         var never = new Lazy<bool>(() => question(all, all, none) is not WayOut && question(all, null, none) is WayOut);
+        if (part is not null) handAlone[part.Id] = never;
         return (gone, stays) =>
         {
             var answer = question(gone, gone, stays);
@@ -135,7 +140,7 @@ internal sealed class HandReach(Crowd crowd, Person person)
             var through = there.Through.Copy();
             through.AddAll(clear.Through);
             return there with { Through = through };
-        });
+        }, part);
     }
 
     private Fixing HandOnly(Part part)
@@ -149,7 +154,7 @@ internal sealed class HandReach(Crowd crowd, Person person)
 
     private Fixing At(IReadOnlyList<(Heading Side, Point At)> places, IReadOnlyList<HandTool> tools)
     {
-        if (places.Any(p => IsOutside(p.At, p.Side))) return (gone, _, _) => new WayOut([], new(gone.Size), null);
+        if (places.Any(p => IsOutside(shell, p.At, p.Side))) return (gone, _, _) => new WayOut([], new(gone.Size), null);
         var reach = new Lazy<FixingReach>(() => ReachOf(places, tools));
         return (gone, armGone, stays) => reach.Value.Ask(gone, armGone, stays);
     }
@@ -210,7 +215,7 @@ internal sealed class HandReach(Crowd crowd, Person person)
     private const int NearMm = 2; // a fixing drawn this close to a sheet is taken to go through it
 
     /// <summary>At the skin, or beyond it, with the tool on the far side: it is worked from outside the van.</summary>
-    private bool IsOutside(Point at, Heading towards)
+    internal static bool IsOutside(Shell shell, Point at, Heading towards)
     {
         var axis = towards.Axis();
         var c = Along(at, axis);

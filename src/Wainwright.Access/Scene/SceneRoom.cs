@@ -113,6 +113,9 @@ internal sealed class SceneRoom
     /// <summary>Whether a joint has a fixing that no arm of the person chosen gets to, though hand and tool would.</summary>
     public bool IsArmOnTrial(Joint joint) => reach.ArmOnTrial.Contains(joint.Id);
 
+    /// <summary>Whether only a hand without an arm modelled behind it gets to a part.</summary>
+    public bool IsHandAlone(Part part) => reach.IsHandAlone(part.Id);
+
     /// <summary>How the tools fit at a joint's fixings when these are gone.</summary>
     public IEnumerable<ToolFit> ToolFits(Joint joint, ItemSet gone) => new ToolRoom(scene, crowd).Of(joint, gone);
 

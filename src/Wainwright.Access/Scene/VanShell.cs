@@ -18,13 +18,14 @@ internal static class VanShell
     /// <summary>What hands and tools come in by: every opening, the cab front among them.</summary>
     public static Shell ForHands(Vehicle vehicle) => Of(vehicle, vehicle.Openings);
 
-    /// <summary>What parts leave by if every opening is as wide as its tolerance allows: for proofs that nothing passes.</summary>
+    /// <summary>What parts leave by if the load space and every opening are as large as their tolerance allows: for proofs that nothing passes.</summary>
     public static Shell AtMost(Vehicle vehicle) => Of(vehicle, vehicle.Openings.Where(o => o.Passable), wide: true);
 
     private static Shell Of(Vehicle vehicle, IEnumerable<Opening> openings, bool wide = false)
     {
         var space = vehicle.LoadSpace;
-        var room = new Box(0, 0, 0, Whole(space.LengthMm.Value), Whole(space.WidthMm.Value), Whole(space.HeightMm.Value));
+        int Extent(Measured mm) => Whole(wide ? mm.High : mm.Value);
+        var room = new Box(0, 0, 0, Extent(space.LengthMm), Extent(space.WidthMm), Extent(space.HeightMm));
         return new(room, WallMm, [.. openings.Select(o => GapOf(o, wide))], [.. space.WheelArches.Select(a => ArchOf(a, room)), .. Leaning(space.Taper, room)]);
     }
 
