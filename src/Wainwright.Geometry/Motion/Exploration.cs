@@ -102,7 +102,8 @@ internal sealed class Exploration(IReadOnlyList<Pose> poses, IReadOnlyList<Quart
             if (turn.Sweep == from.Pose)
             {
                 // the sweep holds both poses, so both are free wherever it is; the one it came from is known already
-                var other = from.From!.Pose == turn.From ? turn.To : turn.From;
+                var other = from.From!.Pose == turn.To ? turn.From : turn.To;
+                if (turn.IsThereOnly && other == turn.From) continue;
                 Spread(other, where, from.At, from, turn, null, from.Cost + TurnCost);
             }
             else if (turn.From == from.Pose || turn.To == from.Pose) Spread(turn.Sweep, where, from.At, from, null, null, from.Cost);

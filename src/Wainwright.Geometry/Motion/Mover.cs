@@ -7,8 +7,8 @@ public enum Moves
     Slides,
 
     /// <summary>
-    /// Slides, and quarter turns about each axis wherever a block that holds the whole sweep of its bounds is free. Turned, it
-    /// is taken as its bounding box.
+    /// Slides, and quarter turns about each axis wherever a block that holds the whole sweep of its bounds is free. Once
+    /// turned, it is taken as its bounding box, also when turned back.
     /// </summary>
     SlidesAndQuarterTurns,
 }

@@ -58,5 +58,5 @@ internal sealed class Pose
     }
 }
 
-/// <summary>A quarter turn between two poses, possible wherever a room that holds the whole sweep is free.</summary>
-internal sealed record QuarterTurn(int Sweep, int From, int To, int About);
+/// <summary>A quarter turn between two poses, possible wherever a room that holds the whole sweep is free; from the one found it may lead there only.</summary>
+internal sealed record QuarterTurn(int Sweep, int From, int To, int About, bool IsThereOnly = false);

@@ -9,7 +9,9 @@ internal static class Turning
         var found = Size.Of(bounds);
         var sizes = found.Turned();
         var poses = new List<Pose> { asFound };
-        poses.AddRange(sizes.Skip(1).Select(s => Placed(s.Around(bounds), obstacles, shell, fit)));
+        // bounds that come back to their size may lie turned by then: boxes that fill them in part are known only as found
+        var own = asFound.Boxes.Count > 1 ? 1 : 0;
+        poses.AddRange(sizes.Skip(1 - own).Select(s => Placed(s.Around(bounds), obstacles, shell, fit)));
 
         var turns = new List<QuarterTurn>();
         for (var from = 0; from < sizes.Count; from++)
@@ -17,7 +19,8 @@ internal static class Turning
             {
                 var to = sizes.IndexOf(sizes[from].TurnedAbout(about));
                 if (to <= from) continue;
-                turns.Add(new(poses.Count, from, to, about));
+                turns.Add(new(poses.Count, from + own, to + own, about));
+                if (own == 1 && from == 0) turns.Add(new(poses.Count, 0, to + own, about, IsThereOnly: true));
                 poses.Add(Placed(sizes[from].Sweep(about).Around(bounds), obstacles, shell, fit));
             }
         return ([.. poses], [.. turns]);
@@ -32,7 +35,7 @@ internal static class Turning
         var turns = all.Turns.Where(t => possible[t.Sweep]).ToList();
         var kept = Enumerable.Range(0, all.Poses.Length).Where(p => p == 0 || turns.Exists(t => t.Sweep == p || t.From == p || t.To == p)).ToList();
         Pose[] poses = [.. kept.Select(p => all.Poses[p])];
-        return (new(poses, [.. turns.Select(t => new QuarterTurn(kept.IndexOf(t.Sweep), kept.IndexOf(t.From), kept.IndexOf(t.To), t.About))]), poses);
+        return (new(poses, [.. turns.Select(t => t with { Sweep = kept.IndexOf(t.Sweep), From = kept.IndexOf(t.From), To = kept.IndexOf(t.To) })]), poses);
     }
 
     /// <summary>The bounds lying as found and in each other way that quarter turns lead to, as a search of its own each.</summary>

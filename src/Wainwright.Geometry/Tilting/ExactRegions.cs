@@ -130,8 +130,8 @@ internal sealed class ExactRegions
     }
 
     /// <summary>
-    /// After a quarter turn, either way round: the bounds are the same. Back in the first pose its own boxes count, so it must
-    /// lie as found again; nothing when no quarter turn about this axis leads there.
+    /// After a quarter turn, either way round: the bounds are the same. A single box may come back to the first pose, where the
+    /// gaps and overlaps as found count, so it must lie as found again; nothing when no quarter turn about this axis leads there.
     /// </summary>
     private static Attitude? Turned(Attitude before, int about, int toPose)
     {

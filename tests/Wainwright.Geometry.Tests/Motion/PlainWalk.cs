@@ -59,7 +59,8 @@ internal sealed class PlainWalk(IReadOnlyList<Box> moving, IReadOnlyList<Box> st
             _ => (Diagonal(x, y), Diagonal(x, y), z),
         };
         if (!IsFree([AboutMiddle(sweep)], at.X, at.Y, at.Z)) return;
-        var to = layers.FindIndex(l => l.Size == size);
+        // boxes that fill their bounds in part are never known to lie as found again
+        var to = layers.FindIndex(moving.Count > 1 ? 1 : 0, l => l.Size == size);
         if (to < 0)
         {
             to = layers.Count;

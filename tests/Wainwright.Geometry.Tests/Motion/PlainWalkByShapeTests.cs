@@ -19,6 +19,9 @@ public class PlainWalkByShapeTests
     public void Boxes_that_may_be_turned_by_quarters() => Compare(803, Moves.SlidesAndQuarterTurns, LongBox, OneBox);
 
     [Fact]
+    public void Unions_of_boxes_that_may_be_turned_by_quarters() => Compare(806, Moves.SlidesAndQuarterTurns, Corner, OneBox);
+
+    [Fact]
     public void Cylinders_by_the_boxes_that_hold_them() => Compare(804, Moves.Slides, Cylinder);
 
     [Fact]
@@ -51,6 +54,13 @@ public class PlainWalkByShapeTests
     private static Body OneBox(Random random, List<Box> taken) => Body.Of(Free(random, taken, r => (r.Next(1, 6), r.Next(1, 6), r.Next(1, 6))));
 
     private static Body LongBox(Random random, List<Box> taken) => Body.Of(Free(random, taken, r => (r.Next(1, 4), r.Next(1, 7), r.Next(3, 7))));
+
+    /// <summary>An L as deep as it is wide.</summary>
+    private static Body Corner(Random random, List<Box> taken)
+    {
+        var b = Free(random, taken, r => r.Next(2, 5) is var d ? (d, d, r.Next(1, 6)) : default);
+        return Body.Union([Body.Of(b with { X1 = b.X0 + 1 }), Body.Of(b with { Y1 = b.Y0 + 1 })]);
+    }
 
     private static Body Cylinder(Random random, List<Box> taken)
     {
