@@ -10,12 +10,6 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
     /// <summary>More lines of what holds what than a person reads.</summary>
     private const int MostHeld = 12, MostChanges = 6;
 
-    /// <summary>Targets of which nobody measured size and place: whatever was planned for them is not an answer about room.</summary>
-    private readonly List<Part> unmeasured = [.. job.Parts.Where(p => plan.Targets.Contains(p.Id) && p.Solids.Count == 0 && !p.Outside)];
-
-    /// <summary>No way for the outer shapes with their clearance, but one if every measure is exact: a trial fit tells, we cannot.</summary>
-    private readonly bool tooCloseToTell = plan is { Proof: Proof.ProvedUnreachable, Bracket.LowMinutes: not null };
-
     /// <summary>The replay of the plan; absent when it was not asked for.</summary>
     public AuditReport? Audit { get; init; }
 
@@ -40,9 +34,9 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
     /// <summary>The plan when the measures are off; absent when it was not asked.</summary>
     public TightLoose? Tape { get; init; }
 
-    public int Exit => Audit is { Holds: false } || Certificate is { Faults.Count: > 0 } ? Cli.Exit.OurFault : unmeasured.Count > 0 || tooCloseToTell || plan.Proof == Proof.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
+    public int Exit => Audit is { Holds: false } || Certificate is { Faults.Count: > 0 } ? Cli.Exit.OurFault : plan.CannotTell ? Cli.Exit.CannotTell : plan.Proof == Proof.ProvedUnreachable ? Cli.Exit.FallsShort : Cli.Exit.Done;
 
-    private bool Proved => Exit is not (Cli.Exit.CannotTell or Cli.Exit.OurFault) && plan.Proof != Proof.BestFound;
+    private bool Proved => Exit != Cli.Exit.OurFault && plan.IsProved;
 
     public object ForPrograms() => new
     {
@@ -127,8 +121,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         var ink = new Ink(at.Colour);
         void Say(string text) => at.Out.WriteLine(Shown.Plain(text));
         at.Out.WriteLine(ink.Strong(Shown.Plain($"{plan.Kind switch { AccessKind.See => "See", AccessKind.Reach => "Reach", _ => "Take out" }} {string.Join(" and ", plan.Targets.Select(Name))}")));
-        foreach (var part in unmeasured) at.Out.WriteLine($"{ink.Doubt("cannot tell")}  {Shown.Plain(Name(part.Id))} has no size and place: measure it");
-
+        foreach (var why in plan.WhyNotTold) at.Out.WriteLine($"{ink.Doubt("cannot tell")}  {Shown.Plain(why)}");
         foreach (var changed in Anew?.Changed ?? []) Say($"  {changed}");
         if (plan.Proof is Proof.ProvedCheapest or Proof.BestFound) Way(at, ink);
         else NoWay(at, ink);
@@ -142,23 +135,8 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 
     private void NoWay(Terminal at, Ink ink)
     {
-        at.Out.WriteLine(
-            plan.Proof == Proof.CannotTell ? $"{ink.Doubt("cannot tell")}  no way was found, but the measures contradict one another: measure first what is named below"
-            : tooCloseToTell ? $"{ink.Doubt("cannot tell")}  no way with the usual clearance, but one if every measure is exact: a trial fit tells"
-            : ink.Bad("proved: there is no way by these moves, whatever comes out"));
-        foreach (var held in plan.HeldForGood.Take(MostHeld))
-        {
-            var by = held.By.Count > 0 ? string.Join(", ", held.By) : "the van itself, or it was to stay";
-            var door = held switch
-            {
-                { Landing: { } landing } => $"; {landing.Words}",
-                { NearestOpening: { } opening, ShortMm: > 0 and var mm } => string.Create(CultureInfo.InvariantCulture, $"; {mm} mm too large for {opening}"),
-                { NearestOpening: { } opening } => $"; it would pass {opening} but does not get there",
-                _ => "",
-            };
-            at.Out.WriteLine(Shown.Plain($"  {held.What}: held by {by}{door}"));
-            if (held.Tilt is { } tilt) at.Out.WriteLine(Shown.Plain($"    {tilt.Words}"));
-        }
+        if (!plan.CannotTell) at.Out.WriteLine(ink.Bad("proved: there is no way by these moves, whatever comes out"));
+        foreach (var held in plan.HeldForGood.Take(MostHeld)) at.Out.WriteLine(Shown.Plain($"  {held.Words}"));
         if (Changes.Count > 0) at.Out.WriteLine("what would free it, tried one by one:");
         foreach (var change in Changes.Take(MostChanges)) at.Out.WriteLine(Shown.Plain($"  {change.Words}"));
         if (plan.HeldForGood.Count > MostHeld) at.Out.WriteLine($"  … and {plan.HeldForGood.Count - MostHeld} more; --json has all");
@@ -166,8 +144,9 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
 
     private void Way(Terminal at, Ink ink)
     {
-        at.Out.WriteLine(Proved ? ink.Good($"{Minutes(plan.TotalMinutes)}, proved: no plan made of these moves {Least(plan.Sought)}")
-            : ink.Doubt($"{Minutes(plan.TotalMinutes)}, the best found; {NoneBelow(plan)}"));
+        at.Out.WriteLine(plan.CannotTell ? ink.Doubt($"{Minutes(plan.TotalMinutes)}, as far as it is measured")
+            : Proved ? ink.Good($"{Minutes(plan.TotalMinutes)}, proved: no plan made of these moves {plan.NoOther(Minutes)}")
+            : ink.Doubt($"{Minutes(plan.TotalMinutes)}, the best found; {plan.NoneBelow(Minutes)}"));
         at.Out.WriteLine($"  out {Minutes(plan.OutMinutes)}, back {Minutes(plan.BackMinutes)}, to put right what is spoiled {Minutes(plan.DamageMinutes)}");
         if (plan.Bracket is { LowMinutes: { } low } bracket)
             at.Out.WriteLine(Shown.Plain($"  {Minutes(low)} if round and slanting parts are as small as they can be and nothing needs clearance{(bracket.Differs.Count > 0 ? $": a trial fit may save {string.Join(", ", bracket.Differs)}" : "")}"));
@@ -179,20 +158,6 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
             if (step.Why is { OneOf.Count: > 1, OneOfFor: { } whose }) at.Out.WriteLine(ink.Faint(Shown.Plain($"                  {whose} needs one of: {string.Join("; ", step.Why.OneOf)}. The cheapest is the first")));
         }
     }
-
-    private static string Least(Sought? sought) => sought?.Objective switch
-    {
-        Objective.FewestPartsOut => string.Create(CultureInfo.InvariantCulture, $"takes out fewer than {sought.Value:0.#} parts, and none that takes out as few costs less"),
-        Objective.LeastDestroyed => string.Create(CultureInfo.InvariantCulture, $"spoils less than {sought.Value:0.#} min to put right, and none that spoils as little costs less"),
-        _ => "costs less",
-    };
-
-    private static string NoneBelow(RemovalPlan plan) => plan.Sought switch
-    {
-        { Objective: Objective.FewestPartsOut } sought => string.Create(CultureInfo.InvariantCulture, $"none takes out fewer than {sought.NoPlanBelow:0.#} parts"),
-        { Objective: Objective.LeastDestroyed } sought => string.Create(CultureInfo.InvariantCulture, $"none spoils less than {sought.NoPlanBelow:0.#} min to put right"),
-        _ => $"none costs less than {Minutes(plan.LowerBoundMinutes)}",
-    };
 
     private static string Wall(Because why) => why.Wall.Count == 0 ? "" :
         $" ({string.Join("; ", why.Wall.Take(2).Select(b => string.Create(CultureInfo.InvariantCulture, $"{Word(b.Direction)} {b.FreeMm} mm, then {b.ShortMm} mm too large")))})";

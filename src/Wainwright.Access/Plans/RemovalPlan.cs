@@ -19,7 +19,7 @@ public enum Proof
 }
 
 /// <summary>How to take parts out, or get a hand to them: what comes out, in which order, by which door, in how long.</summary>
-public sealed record RemovalPlan
+public sealed partial record RemovalPlan
 {
     /// <summary>What was asked for.</summary>
     public required IReadOnlyList<PartId> Targets { get; init; }
@@ -72,8 +72,8 @@ public sealed record RemovalPlan
     /// <summary>What to heed, and what this plan does not prove.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
-    /// <summary>Parts that leave the van, in order.</summary>
-    public IEnumerable<PartId> PartsOut => Steps.Where(s => s.Kind == StepKind.TakeOut).SelectMany(s => s.With.Prepend(s.Part!.Value));
+    /// <summary>Parts that leave the van, in order; one that leaves in pieces with its last piece.</summary>
+    public IEnumerable<PartId> PartsOut => Leaving.In(Proved?.Job.Parts ?? [], Steps);
 
     /// <summary>How much the plan has of what was sought, and what no plan goes below; absent when there is no plan.</summary>
     public Sought? Sought { get; init; }
@@ -108,22 +108,6 @@ public sealed record Bracket(double? LowMinutes, IReadOnlyList<PartId> Differs);
 /// <param name="ShortMm">How much it is too large to pass.</param>
 /// <param name="Dodge">The side to which it would have to shift to clear it.</param>
 public sealed record Blocking(PartId Target, Direction Direction, PartId? Part, int FreeMm, int ShortMm, Direction Dodge);
-
-/// <summary>A thing that cannot be done, and what holds it.</summary>
-/// <param name="What">The thing, in words.</param>
-/// <param name="Part">The part it is about; absent for what belongs to none.</param>
-/// <param name="By">What holds it, in words; empty when the van itself does, or it was to stay.</param>
-/// <param name="ByParts">Parts that hold it.</param>
-/// <param name="NearestOpening">Where the van itself holds it: the opening it comes nearest to passing.</param>
-/// <param name="ShortMm">How much it is too large for that opening in its best attitude; 0 when it would pass the opening and only cannot get there.</param>
-public sealed record HeldFor(string What, PartId? Part, IReadOnlyList<string> By, IReadOnlyList<PartId> ByParts, string? NearestOpening, int? ShortMm)
-{
-    /// <summary>What is known of tilting it out with everything else gone; absent where that was no question.</summary>
-    public TiltTried? Tilt { get; init; }
-
-    /// <summary>Where only the clear ground outside is too little: how much more it wants; else absent.</summary>
-    public LandingShort? Landing { get; init; }
-}
 
 /// <summary>What stands behind a plan, for its certificate.</summary>
 internal sealed record ProvedBy(Fitout.Job Job, AccessOptions Options, Outcome Outcome, IReadOnlyList<string> Keys, IReadOnlyList<int> Given);

@@ -134,7 +134,7 @@ public sealed partial class RemovalPlanner
         if (Search(loose, its, question) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
         var low = easy.LowerBound / TenthsOfASecond;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
-        var stays = easy.Order.Select(i => loose.Items[i]).OfType<TakeOut>().SelectMany(t => t.Load).Select(p => p.Id).ToHashSet();
+        var stays = easy.Order.Select(i => loose.Items[i]).SelectMany(i => i switch { TakeOut load => load.Load, TakePiece piece => [piece.Part], _ => (IEnumerable<Part>)[] }).Select(p => p.Id).ToHashSet();
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
     }
 

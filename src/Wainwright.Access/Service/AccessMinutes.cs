@@ -1,3 +1,4 @@
+using System.Globalization;
 using Wainwright.Fitout;
 
 namespace Wainwright.Access;
@@ -25,6 +26,9 @@ public enum Sureness
 /// <remarks>Labour of all people together; the service work itself is not in it.</remarks>
 public sealed record AccessMinutes
 {
+    /// <summary>More that hold a part than stand in a cell of a table.</summary>
+    private const int MostNamed = 3;
+
     /// <summary>How close one comes.</summary>
     public required ServiceAccess How { get; init; }
 
@@ -57,16 +61,9 @@ public sealed record AccessMinutes
     /// <summary>Why there is no plan, in words.</summary>
     internal static string Stuck(RemovalPlan plan, bool tooClose) => plan switch
     {
-        { Proof: Proof.CannotTell } => plan.ToMeasure is [.., var last] ? last : "the measures contradict one another",
-        _ when tooClose => "no way with the shapes as drawn, but one if round and slanting parts are as small as they can be: a trial fit tells",
-        { HeldForGood: [var held, ..] } => HeldWords(held),
+        { Proof: Proof.CannotTell } => plan.ToMeasure is [.., var last] ? last : plan.WhyNotTold[^1],
+        _ when tooClose => RemovalPlan.TrialFitTells,
+        { HeldForGood: [var held, ..] } => held.Told(MostNamed, mm => string.Create(CultureInfo.InvariantCulture, $"{mm} mm")),
         _ => "no way by these moves",
-    };
-
-    private static string HeldWords(HeldFor held) => held switch
-    {
-        { By: { Count: > 0 } by } => $"{held.What} is held by {string.Join(", ", by.Take(3))}",
-        { NearestOpening: { } door, ShortMm: > 0 and var mm } => $"{held.What} is {mm} mm too large for {door}",
-        _ => $"{held.What} is held by the van itself",
     };
 }

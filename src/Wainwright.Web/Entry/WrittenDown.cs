@@ -20,7 +20,7 @@ public static class WrittenDown
         ArgumentNullException.ThrowIfNull(outAlready);
         ArgumentNullException.ThrowIfNull(bags);
         var before = job.Stages is [.., var last] ? last.PartsOut : [];
-        var now = outAlready.Concat(done.Where(s => s.Kind == StepKind.TakeOut).SelectMany(Load)).Except(before).ToList();
+        var now = outAlready.Concat(Leaving.In(job.Parts, done)).Except(before).ToList();
         return [.. Bags(job, done, bags), .. now.Count == 0 ? [] : (Edit[])[Stage(job, before, now, on)]];
     }
 

@@ -36,22 +36,6 @@ public sealed class SheetsTests
     public async Task The_work_sheet_reads_as_approved() => PageText.IsApproved("work-sheet", PageText.Of(await Sheets.Removal(SmallJob.Job, SmallPlan.Locker, Today)));
 
     [Fact]
-    public async Task A_plan_that_does_not_exist_says_what_holds_what()
-    {
-        var plan = SmallPlan.Locker with { Proof = Proof.ProvedUnreachable, Steps = [], HeldForGood = [new("the locker", new("L1"), ["the kitchen box"], [new("K1")], "sliding door", 40)] };
-        var text = PageText.Of(await Sheets.Removal(SmallJob.Job, plan, Today));
-        Assert.Contains("it does not come out as the van stands", text, StringComparison.Ordinal);
-        Assert.Contains("The locker: held by the kitchen box; 40 mm too large for the sliding door.", text, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task A_plan_that_is_only_the_best_found_says_how_much_cheaper_another_could_be()
-    {
-        var text = PageText.Of(await Sheets.Removal(SmallJob.Job, SmallPlan.Locker with { Proof = Proof.BestFound, LowerBoundMinutes = 9 }, Today));
-        Assert.Contains("another could cost as little as 9 min in all, against 25 min", text, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public async Task The_servicing_sheet_gives_hours_visits_and_what_comes_out_and_never_a_silent_number()
     {
         ServiceNeed Every(double months) => new() { What = "tighten the terminals", EveryMonths = months, Access = ServiceAccess.Remove };
