@@ -11,16 +11,22 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
 {
     // a turned load is planned as a block on whole millimetres: its middle may be half a millimetre off on each side
     private const double TurnedMm = 1;
-    private const double StepDegrees = 0.5, StepMm = 2;
+    private const double StepDegrees = 0.5;
+    private const double Rounding = 1e-6;
 
     /// <summary>Faults of a way, in words.</summary>
-    public IEnumerable<string> Faults(IReadOnlyList<WalkedSolid> load, IReadOnlyList<PathPoint> path, string? through)
+    /// <param name="load">The load where its shifts are counted from.</param>
+    /// <param name="path">Its way.</param>
+    /// <param name="through">The opening it is said to leave by.</param>
+    /// <param name="from">The shift at which it stands before it is moved.</param>
+    public IEnumerable<string> Faults(IReadOnlyList<WalkedSolid> load, IReadOnlyList<PathPoint> path, string? through, Vec from)
     {
         if (path.Count == 0) yield break;
+        if (!BeginsAt(from, path[0])) yield return "its way does not begin where it stands";
         var (low, high) = Bounds(load);
         var middle = 0.5 * (low + high);
         var (attitude, turned) = (WalkedTurn.AsFound, 0);
-        var at = Vec.Of(path[0].ShiftMm);
+        var at = from;
         List<string> lastCrossed = [];
         foreach (var point in path)
         {
@@ -53,9 +59,14 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
         }
         var end = Placed(load, attitude, middle, at);
         var slack = turned > 0 ? TurnedMm : 0;
-        if (!hull.IsOutside(end, slack + 1e-6)) yield return "its way ends inside the van";
-        if (Door(through, lastCrossed) is { } wrong) yield return wrong;
+        var isOutside = hull.IsOutside(end, slack + Rounding);
+        if (!isOutside) yield return "its way ends inside the van";
+        if (Door(through, lastCrossed, isOutside) is { } wrong) yield return wrong;
     }
+
+    private static bool BeginsAt(Vec from, PathPoint first) =>
+        (Vec.Of(first.ShiftMm) - from).LengthSquared < Rounding * Rounding && first.QuarterTurnsAbout.Count == 0
+        && (first.Turned is not { } turned || new Vec(turned.X, turned.Y, turned.Z).LengthSquared < Rounding * Rounding);
 
     /// <summary>What the load meets on a straight slide; the first of it.</summary>
     public string? Hit(IReadOnlyList<WalkedSolid> here, Vec slide, IReadOnlyList<WalkedSolid> asFound, bool isTurned)
@@ -108,8 +119,9 @@ internal sealed class Carried(Hull hull, IReadOnlyList<StandingSolid> standing, 
     }
 
     /// <summary>The walls are whole but for the openings, so that what passes a wall passes within an outline; here only which one.</summary>
-    private static string? Door(string? through, List<string> lastCrossed) =>
-        through is null || lastCrossed.Contains(through) ? null
+    private static string? Door(string? through, List<string> lastCrossed, bool isOutside) =>
+        through is null ? (isOutside || lastCrossed.Count > 0 ? "no opening is named that it leaves by" : null)
+        : lastCrossed.Contains(through) ? null
         : $"it is said to leave by {through} and leaves by {(lastCrossed.Count > 0 ? string.Join(" or ", lastCrossed) : "none of the openings")}";
 
     private List<string> Crossed(IReadOnlyList<WalkedSolid> here, Vec slide) =>

@@ -22,6 +22,9 @@ internal sealed class Hull
     /// <summary>Openings that parts are carried through.</summary>
     public IReadOnlyList<Opening> Openings { get; }
 
+    /// <summary>The load space, wall to wall.</summary>
+    public (Vec Low, Vec High) Room => (Vec.Zero, new(Whole(space.LengthMm), Whole(space.WidthMm), Whole(space.HeightMm)));
+
     /// <summary>Outer bounds.</summary>
     public (Vec Low, Vec High) Outside { get; }
 

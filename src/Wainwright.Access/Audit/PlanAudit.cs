@@ -145,14 +145,21 @@ public sealed class PlanAudit
         }
         loads++;
         var carried = new Carried(hull, others, options.ShaveMm);
-        if (step.FoldedMm is not { } folded) return carried.Faults([.. own.Select(s => s.Shape)], step.Path, step.Through);
+        if (step.FoldedMm is not { } folded) return carried.Faults([.. own.Select(s => s.Shape)], step.Path, step.Through, Vec.Zero);
         var part = own[0].Part!;
         if (part.FoldsTo is not { } size || !IsSameSize(size, folded)) return ["it does not fold to that size"];
         notShown.Add($"{step.Action}: that it can be folded where it lies is shown only by the room it needs for it.");
-        return [
-            .. Peeled.ComesOff([.. own.Select(s => s.Shape)], carried) ? (IEnumerable<string>)[] : ["it does not come off its place to be folded"],
-            .. carried.Faults([WalkedSolid.Box(Vec.Zero, Vec.Of(folded))], step.Path, step.Through)];
+        var begins = Vec.Of(step.Path[0].ShiftMm);
+        List<string> wrong = [.. carried.Faults([WalkedSolid.Box(Vec.Zero, Vec.Of(folded))], step.Path, step.Through, begins)];
+        if (own.Exists(s => s.Part != part)) wrong.Add("what is carried with it is not folded");
+        if (!FoldedInPlace.Is((begins, begins + Vec.Of(folded)), Bounds(own), hull.Room)) wrong.Add("it is not folded where it lies");
+        if (!Peeled.ComesOff([.. own.Select(s => s.Shape)], carried)) wrong.Add("it does not come off its place to be folded");
+        return wrong;
     }
+
+    private static (Vec Low, Vec High) Bounds(List<StandingSolid> own) => (
+        new(own.Min(s => s.Shape.Low.X), own.Min(s => s.Shape.Low.Y), own.Min(s => s.Shape.Low.Z)),
+        new(own.Max(s => s.Shape.High.X), own.Max(s => s.Shape.High.Y), own.Max(s => s.Shape.High.Z)));
 
     private static bool IsSameSize(Place size, Place folded)
     {

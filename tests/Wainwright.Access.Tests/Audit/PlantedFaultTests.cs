@@ -48,6 +48,31 @@ public class PlantedFaultTests
     }
 
     [Fact]
+    public void A_way_that_does_not_begin_where_the_load_stands_is_found()
+    {
+        var washer = Step("B30", StepKind.TakeOut);
+        var last = washer.Path[^1];
+        Says(With(washer with { Path = [last], Through = null }), "does not begin where it stands");
+        Says(With(washer with { Path = [last] }), "does not begin where it stands");
+        Says(With(washer with { Path = [.. washer.Path.Skip(1)] }), "does not begin where it stands");
+        Says(With(washer with { Path = [washer.Path[0] with { Turned = new(1, 0, 0, 0) }, .. washer.Path.Skip(1)] }), "does not begin where it stands");
+    }
+
+    [Fact]
+    public void A_way_out_by_no_opening_named_is_found() => Says(With(Step("B30", StepKind.TakeOut) with { Through = null }), "no opening is named");
+
+    [Fact]
+    public void A_soft_load_folded_elsewhere_than_where_it_lies_is_found()
+    {
+        var planner = new RemovalPlanner(Case("mattress-that-bends"));
+        var plan = planner.Remove(Parts("A"));
+        var step = plan.Steps.First(s => s.FoldedMm is not null);
+        Assert.Empty(planner.Audit(plan).Faults);
+        var outside = plan with { Steps = [.. plan.Steps.Select(s => s == step ? s with { Path = [s.Path[^1]] } : s)] };
+        Assert.Contains(planner.Audit(outside).Faults, f => f.Contains("not folded where it lies", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_turn_where_there_is_no_room_for_it_is_found()
     {
         var bench = new RemovalPlanner(Case("way-round-a-narrow-slot"));
