@@ -56,7 +56,12 @@ internal sealed class ExactRegions
     public IReadOnlyList<Region> FromOutside(ItemSet gone)
     {
         var regions = new List<Region>();
-        if (asFound.Boxes.Count > 1) regions.Add(new([asFound], Blocks(asFound, gone), Attitude.AsFound));
+        if (asFound.Boxes.Count > 1)
+        {
+            // a room of its own: a second search of the same one could divide it afresh, and blocks found before would be others
+            var own = new Pose(asFound.Boxes, asFound.Forbidden, shell);
+            regions.Add(new([own], Blocks(own, gone), Attitude.AsFound));
+        }
         var blocks = turned.Select(pose => Blocks(pose, gone)).ToList();
         foreach (var attitude in QuarterTurned())
         {
