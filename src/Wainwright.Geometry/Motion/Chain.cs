@@ -71,15 +71,27 @@ public sealed class Chain
             Spread(0, new(2 * start.X0, 2 * start.Y0, 2 * start.Z0, 2 * start.X1, 2 * start.Y1, 2 * start.Z1), null, null, gone, tethers);
         while (queue.TryDequeue(out var next, out _))
         {
-            if (next.IsOut)
-            {
-                var trail = Trail.To(next);
-                return new WayOut([], trail.Through(links, gone), null);
-            }
+            if (next.IsOut) return new WayOut([], Through(next, gone, tethers), null);
             if (!seen[next.Pose].Add(next.Block)) continue;
             Go(next, gone, tethers);
         }
         return new Stuck(Wall.Of(links, rim, gone, stays));
+    }
+
+    /// <summary>The gone things that meet any of the blocks it came by, as far as their links may be there: the straight way between two corners could leave a tether.</summary>
+    private ItemSet Through(Exploration.Reached end, ItemSet gone, IReadOnlyList<Tether> tethers)
+    {
+        var through = new ItemSet(gone.Size);
+        for (var reached = end; reached is not null; reached = reached.From)
+        {
+            var where = links[reached.Pose].Space.Where(reached.Block);
+            foreach (var f in links[reached.Pose].Forbidden)
+            {
+                if (f.Item == Obstacle.Fixed || !gone.Has(f.Item) || through.Has(f.Item) || !f.Where.Meets(where)) continue;
+                if (reached.Pose >= tethers.Count || tethers[reached.Pose].Allows(f.Where.Common(where))) through.Add(f.Item);
+            }
+        }
+        return through;
     }
 
     private void Go(Exploration.Reached reached, ItemSet gone, IReadOnlyList<Tether> tethers)

@@ -9,7 +9,9 @@ public class ChainTests
 
     private sealed record Scene(IReadOnlyList<Obstacle> Obstacles, IReadOnlyList<Box> Links, IReadOnlyList<Box> Starts, IReadOnlyList<Tether> Tethers, ItemSet Gone);
 
-    private static Scene Make(int seed)
+    /// <param name="seed">Of the chances.</param>
+    /// <param name="isFar">Whether it begins apart from the core, and its tethers let it go farther; more is gone then.</param>
+    private static Scene Make(int seed, bool isFar = false)
     {
         var chance = new Random(seed);
         Box Within(int most)
@@ -22,21 +24,23 @@ public class ChainTests
         var links = new List<Box> { new(0, 0, 0, 1, 1, 1), new(-1, -1, -1, 1, 1, 1), new(-1, -1, -1, 2, 2, 2) }.Skip(chance.Next(2)).ToList();
         var at = Within(2);
         var core = new Box(at.X0, at.Y0, at.Z0, at.X0 + chance.Next(2), at.Y0, at.Z0);
-        var range = 1 + 3 * chance.NextDouble();
+        var range = 1 + (isFar ? 8 : 3) * chance.NextDouble();
         IReadOnlyList<Tether> tethers = [.. Enumerable.Range(0, links.Count - 1).Select(i => new Tether(core, range + 2.0 * i))];
-        return new(obstacles, links, [at], tethers, ItemSet.Of(Items, Enumerable.Range(0, Items).Where(_ => chance.Next(3) == 0)));
+        return new(obstacles, links, [isFar ? Within(2) : at], tethers, ItemSet.Of(Items, Enumerable.Range(0, Items).Where(_ => chance.Next(3) == 0 || (isFar && chance.Next(2) == 0))));
     }
 
     private static Answer Ask(Scene scene, ItemSet gone) =>
         new Chain(scene.Links, scene.Obstacles, Van).Reach(gone, new(Items), scene.Starts, scene.Tethers);
 
-    [Fact]
-    public void A_chain_gets_out_exactly_when_a_plain_walk_does_and_its_ways_and_walls_are_proofs()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_chain_gets_out_exactly_when_a_plain_walk_does_and_its_ways_and_walls_are_proofs(bool isFar)
     {
         var (out_, stuck) = (0, 0);
         for (var seed = 0; seed < 400; seed++)
         {
-            var scene = Make(seed);
+            var scene = Make(seed, isFar);
             var expected = Walk(scene, scene.Gone);
             switch (Ask(scene, scene.Gone))
             {
