@@ -5,13 +5,16 @@ namespace Wainwright.Geometry;
 /// <param name="RangeMm">How far the middle of the link may be from it, in a straight line.</param>
 public readonly record struct Tether(Box CoreMm, double RangeMm)
 {
-    /// <summary>Whether any of the places of a region is within range. The places within range of a box are a convex set.</summary>
+    /// <summary>
+    /// Whether any of the places of a region is within range. The places within range of a box are a convex set; an odd
+    /// coordinate is all that lies between two planes, so its end nearer to the core counts.
+    /// </summary>
     internal bool Allows(in Cells region)
     {
         var sum = 0.0;
         for (var axis = 0; axis < 3; axis++)
         {
-            var gap = Math.Max(0, Math.Max(region.Low(axis) / 2.0 - CoreMm.High(axis), CoreMm.Low(axis) - region.High(axis) / 2.0));
+            double gap = Math.Max(0, Math.Max((region.Low(axis) >> 1) - CoreMm.High(axis), CoreMm.Low(axis) - ((region.High(axis) + 1) >> 1)));
             sum += gap * gap;
         }
         return sum <= RangeMm * RangeMm;
@@ -55,10 +58,12 @@ public sealed class Chain
     /// <param name="gone">What is out already.</param>
     /// <param name="stays">What a wall should name first where there is a choice.</param>
     /// <param name="starts">Where the middle of the first link may begin; boxes may be flat.</param>
-    /// <param name="tethers">One for each link but the last.</param>
+    /// <param name="tethers">One for each link but the last, all about the same core: a place within the shorter range is then within both.</param>
+    /// <exception cref="ArgumentException">Too few or too many tethers, or different cores.</exception>
     public Answer Reach(ItemSet gone, ItemSet stays, IEnumerable<Box> starts, IReadOnlyList<Tether> tethers)
     {
         if (tethers.Count != links.Length - 1) throw new ArgumentException("Each link but the last has a tether.", nameof(tethers));
+        if (tethers.Any(t => t.CoreMm != tethers[0].CoreMm)) throw new ArgumentException("All tethers of a chain are about one core.", nameof(tethers));
         queue.Clear();
         rim.Clear();
         order = 0;

@@ -79,6 +79,15 @@ public class ChainTests
         }
     }
 
+    [Fact]
+    public void Tethers_about_different_cores_are_refused()
+    {
+        var chain = new Chain([new(0, 0, 0, 1, 1, 1), new(0, 0, 0, 1, 1, 1), new(0, 0, 0, 1, 1, 1)], [], Van);
+        Box at = new(1, 1, 1, 1, 1, 1);
+
+        Assert.Throws<ArgumentException>(() => chain.Reach(new(0), new(0), [at], [new(at, 5), new(at.Moved(1, 0, 0), 5)]));
+    }
+
     /// <summary>Every half millimetre of every link, from place to place beside it and from link to link on the spot.</summary>
     private static bool Walk(Scene scene, ItemSet gone)
     {
@@ -101,7 +110,7 @@ public class ChainTests
         void Try(int link, int x, int y, int z)
         {
             if (x < Low || y < Low || z < Low || x > High || y > High || z > High) return;
-            if (link < scene.Tethers.Count && Distance(scene.Tethers[link].CoreMm, x / 2.0, y / 2.0, z / 2.0) > scene.Tethers[link].RangeMm) return;
+            if (link < scene.Tethers.Count && Distance(scene.Tethers[link].CoreMm, x, y, z) > scene.Tethers[link].RangeMm) return;
             if (!seen.Add((link, x, y, z))) return;
             var (b, dx, dy, dz) = (scene.Links[link], x / 2.0, y / 2.0, z / 2.0);
             if (boxes.Exists(o => b.X0 + dx < o.X1 && o.X0 < b.X1 + dx && b.Y0 + dy < o.Y1 && o.Y0 < b.Y1 + dy && b.Z0 + dz < o.Z1 && o.Z0 < b.Z1 + dz)) return;
@@ -115,9 +124,10 @@ public class ChainTests
         return b.X1 + dx <= o.X0 || b.X0 + dx >= o.X1 || b.Y1 + dy <= o.Y0 || b.Y0 + dy >= o.Y1 || b.Z1 + dz <= o.Z0 || b.Z0 + dz >= o.Z1;
     }
 
-    private static double Distance(Box core, double x, double y, double z)
+    /// <summary>From the core to the nearest place of a cell: an odd one is all that lies between two whole millimetres.</summary>
+    private static double Distance(Box core, int x, int y, int z)
     {
-        double Off(double c, int low, int high) => c < low ? low - c : c > high ? c - high : 0;
+        static double Off(int half, int low, int high) => Math.Max(0, Math.Max(low - Math.Ceiling(half / 2.0), Math.Floor(half / 2.0) - high));
         var (a, b, c) = (Off(x, core.X0, core.X1), Off(y, core.Y0, core.Y1), Off(z, core.Z0, core.Z1));
         return Math.Sqrt(a * a + b * b + c * c);
     }
