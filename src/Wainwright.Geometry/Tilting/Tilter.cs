@@ -109,27 +109,36 @@ public sealed class Tilter
         return path;
     }
 
-    private bool IsOutside(Posture at)
+    private bool IsOutside(Posture at) => Enum.GetValues<Heading>().Any(heading => IsBeyond(heading, at));
+
+    private bool IsBeyond(Heading wall, Posture at)
     {
-        var bounds = load.Select(p => p.At(MiddleMm, at).Standing.Bounds()).ToList();
-        var (low, high) = (new Point(shell.Outside.X0, shell.Outside.Y0, shell.Outside.Z0), new Point(shell.Outside.X1, shell.Outside.Y1, shell.Outside.Z1));
-        return Enumerable.Range(0, 3).Any(axis => bounds.All(b => b.High[axis] <= low[axis]) || bounds.All(b => b.Low[axis] >= high[axis]));
+        var (axis, outside) = (wall.Axis(), shell.Outside);
+        return load.Select(p => p.At(MiddleMm, at).Standing.Bounds()).All(b => wall.Sign() < 0 ? b.High[axis] <= outside.Low(axis) : b.Low[axis] >= outside.High(axis));
     }
 
-    /// <summary>The gap in which it is seen most often on its way.</summary>
+    /// <summary>
+    /// The last gap in which it is seen on its way; of two at once the one beyond whose wall it ends. Touching the edge of one
+    /// does not count.
+    /// </summary>
     private Gap? GapOf(List<Posture> path)
     {
         const int Looks = 8;
-        var seen = new int[shell.Gaps.Count];
-        var slabs = shell.Gaps.Select(g => Convex.Of(g.In(shell.Slab(g.Wall)))).ToList();
-        foreach (var (from, to) in path.Zip(path.Skip(1)))
-            for (var look = 1; look <= Looks; look++)
+        const double Edge = 0.001;
+        var inset = new Point(Edge, Edge, Edge);
+        var slabs = shell.Gaps.Select(g => g.In(shell.Slab(g.Wall))).Select(b => Convex.Box(new Point(b.X0, b.Y0, b.Z0) + inset, new Point(b.X1, b.Y1, b.Z1) - inset)).ToList();
+        for (var leg = path.Count - 1; leg > 0; leg--)
+        {
+            // a straight leg may be long and a wall thin
+            var looks = Looks + (int)((path[leg].ShiftMm - path[leg - 1].ShiftMm).LengthMm / (shell.Outside.X1 - shell.Room.X1));
+            for (var look = looks; look > 0; look--)
             {
-                var at = Swing.Between(from, to).At(look / (double)Looks);
+                var at = Swing.Between(path[leg - 1], path[leg]).At(look / (double)looks);
                 var pieces = load.Select(p => p.At(MiddleMm, at)).ToList();
-                for (var g = 0; g < seen.Length; g++)
-                    if (pieces.Exists(slabs[g].Touches)) seen[g]++;
+                var seen = shell.Gaps.Where((_, g) => pieces.Exists(slabs[g].Touches)).ToList();
+                if (seen.Count > 0) return seen.Find(g => IsBeyond(g.Wall, path[^1])) ?? seen[0];
             }
-        return seen.Length > 0 && seen.Max() > 0 ? shell.Gaps[Array.IndexOf(seen, seen.Max())] : null;
+        }
+        return null;
     }
 }

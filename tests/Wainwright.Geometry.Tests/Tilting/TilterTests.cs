@@ -33,6 +33,16 @@ public class TilterTests
     }
 
     [Fact]
+    public void The_gap_it_leaves_by_is_named_though_it_stands_in_another_nearly_all_the_way()
+    {
+        // wider than the room, it stands 20 into a recess that runs along the whole of one side and leads nowhere
+        var shell = new Shell(
+            new(0, 0, 0, 2400, 400, 1660), 40, [new("recess", Heading.PlusY, new(0, 0, 0, 2440, 0, 1660), 0), new("rear door", Heading.PlusX, new(0, 0, 0, 0, 440, 1500))], []);
+
+        Assert.Equal("rear door", Assert.IsType<TiltedWay>(Ask(shell, new(300, 0, 0, 700, 420, 1600), [], Fit.Exact)).Gap?.Name);
+    }
+
+    [Fact]
     public void Lower_by_the_height_it_swings_through_no_tilt_is_found_and_the_tries_are_told()
     {
         // upright it is 1600, on its way down at least 1649: the square root of 1600² + 400²
