@@ -50,6 +50,19 @@ public class CasesOfTiltingTests
         Assert.Equal((ballMm, opening, shortMm, 0), (tilt.BallMm!.Value, tilt.NearestOpening, tilt.ShortMm!.Value, tilt.Tries));
     }
 
+    [Theory]
+    [InlineData(Boiler, 635, 45)]
+    [InlineData("stuck-by-one-millimetre", null, null)]
+    public void Where_nobody_gave_a_tolerance_the_ball_is_smaller_by_what_a_tape_is_good_to(string name, int? ballMm, int? shortMm)
+    {
+        var job = Demo.Case(name);
+        job = job with { Parts = [.. job.Parts.Select(p => p with { Solids = [.. p.Solids.Select(s => s with { PlusMinusMm = null })] })] };
+
+        var tilt = Assert.Single(RemovalPlanner.Remove(job, Demo.Parts("A")).HeldForGood).Tilt!;
+
+        Assert.Equal((ballMm is not null, (double?)ballMm, shortMm), (tilt.IsImpossible, tilt.BallMm, tilt.ShortMm));
+    }
+
     [Fact]
     public void A_door_that_may_be_wider_than_the_tape_said_proves_nothing_against_what_would_then_pass()
     {

@@ -254,10 +254,9 @@ internal sealed class SceneRoom
     {
         var (_, solids) = LoadOf(scene.Items[item]);
         var most = VanShell.AtMost(scene.Job.Vehicle);
-        var loose = solids.Max(s => s.PlusMinusMm ?? 0) / 2;
+        var loose = solids.Max(s => s.PlusMinusMm ?? scene.Options.ShaveMm) / 2;
         if (Ball.LargestIn([.. solids.Select(PartBody.Exact)], PartBody.Of(solids).Inner)?.Smaller(loose) is not { } ball) return null;
-        // by its measures it stands in the structure: then measure, do not prove
-        if (ball.StandsIn(most.Blocks) || ball.Leaves([], most, new(scene.Items.Count)) is not Stuck) return null;
+        if (ball.Leaves([], most, new(scene.Items.Count)) is not Stuck) return null;
         var nearest = most.Gaps.Select(g => (g.Name, ShortMm: ball.ShortFor(g))).OrderBy(g => g.ShortMm).FirstOrDefault();
         return new(true, 0, 2 * ball.RadiusMm, nearest.Name, nearest.Name is null ? null : nearest.ShortMm);
     }

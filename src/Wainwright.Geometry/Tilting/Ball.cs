@@ -31,19 +31,21 @@ public sealed record Ball(Point MiddleMm, double RadiusMm)
         return Math.Max(0, (int)Math.Floor(2 * RadiusMm - narrow));
     }
 
-    /// <summary>Whether it can leave. <see cref="Stuck"/> is a proof that no motion whatever takes the load out; a way proves nothing.</summary>
+    /// <summary>
+    /// Whether it can leave. <see cref="Stuck"/> is a proof that no motion whatever takes the load out; a way proves nothing,
+    /// and is the answer too where by the measures the ball stands in something: they are wrong then.
+    /// </summary>
     /// <param name="obstacles">Boxes that lie within what is in the way.</param>
     /// <param name="shell">What it must leave, its gaps as large as they may be.</param>
     /// <param name="gone">What is out already.</param>
     public Answer Leaves(IReadOnlyList<Obstacle> obstacles, Shell shell, ItemSet gone)
     {
         var boxes = Boxes();
-        if (boxes.Count == 0) return new WayOut([], new(gone.Size), null);
+        if (boxes.Count == 0 || StandsIn(boxes, [.. shell.Blocks, .. obstacles.Where(o => o.Item == Obstacle.Fixed || !gone.Has(o.Item)).SelectMany(o => o.Boxes)])) return new WayOut([], new(gone.Size), null);
         return new Mover(boxes, [.. obstacles.Select(o => o with { Boxes = [.. o.Boxes.Select(b => b.Times(Finer))] })], shell.Times(Finer), Fit.Exact, Moves.Slides).Ask(gone);
     }
 
-    /// <summary>Whether by its measures it stands in one of some boxes.</summary>
-    public bool StandsIn(IReadOnlyList<Box> blocks) => Boxes().Any(b => blocks.Any(block => b.Overlaps(block.Times(Finer))));
+    private static bool StandsIn(List<Box> boxes, IReadOnlyList<Box> blocks) => boxes.Exists(b => blocks.Any(block => b.Overlaps(block.Times(Finer))));
 
     /// <summary>Boxes about the middle, each within the ball, that together come close to it along and between the axes [tenths of a millimetre].</summary>
     private List<Box> Boxes()

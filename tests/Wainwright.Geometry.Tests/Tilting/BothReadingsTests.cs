@@ -48,6 +48,19 @@ public class BothReadingsTests
     }
 
     [Fact]
+    public void A_ball_that_stands_in_something_by_its_measures_proves_nothing_until_that_is_gone()
+    {
+        var shell = new Shell(new(0, 0, 0, 2000, 1500, 1500), 40, [new("door", Heading.PlusX, new(0, 300, 0, 0, 800, 1200))], []);
+        Box cube = new(200, 200, 0, 900, 900, 700);
+        var ball = Ball.LargestIn([Convex.Of(cube)], [cube])!;
+        Obstacle[] into = [new(0, [new(500, 500, 300, 600, 600, 1000)])];
+
+        Assert.IsType<WayOut>(ball.Leaves(into, shell, new(1)));
+        Assert.IsType<Stuck>(ball.Leaves(into, shell, ItemSet.All(1)));
+        Assert.IsType<WayOut>((ball with { MiddleMm = new(550, 300, 350) }).Leaves([], shell, new(0)));
+    }
+
+    [Fact]
     public void Pieces_that_make_up_a_box_hold_a_larger_ball_than_each_of_them()
     {
         Box[] halves = [new(0, 0, 0, 600, 300, 600), new(0, 300, 0, 600, 600, 600)];
