@@ -63,7 +63,7 @@ public sealed class CamperTests(Yard yard)
             await visit.Link("Sheet of A29").ClickAsync();
             var joint = visit.Page.Locator(".joint").First;
             var id = await joint.Locator(".tag").First.InnerTextAsync();
-            await joint.GetByRole(AriaRole.Button, new() { Name = $"Take out joint {id}" }).ClickAsync();
+            await joint.GetByRole(AriaRole.Button, new() { Name = $"Strike out joint {id}" }).ClickAsync();
             await Expect(visit.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToContainTextAsync($"took joint {id} of A29 out of the record");
             await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Take it out", Exact = true }).ClickAsync();
             await visit.PlanIs("ProvedCheapest");

@@ -55,7 +55,7 @@ public sealed class FittingsTests(Yard yard)
 
         await undo.ClickAsync();
         await Expect(battery.Locator(".what")).ToContainTextAsync("capacity not known");
-        await line.GetByRole(AriaRole.Button, new() { Name = "Take out" }).ClickAsync();
+        await line.GetByRole(AriaRole.Button, new() { Name = "Strike out" }).ClickAsync();
         await Expect(line).ToHaveCountAsync(0);
         await undo.ClickAsync();
         await Expect(line).ToHaveCountAsync(1);
