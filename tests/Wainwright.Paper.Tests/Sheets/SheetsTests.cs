@@ -50,6 +50,14 @@ public sealed class SheetsTests
         Assert.Contains("cannot be reached, or cannot be told", text, StringComparison.Ordinal);
         Assert.Contains("cable behind the lining (X1): tighten the terminals. X1 cable behind the lining has no size and place: measure it.", text, StringComparison.Ordinal);
 
+        // what to measure stands on the page, and how sure a change is
+        Assert.Contains("Measured, these would make it surer:", text, StringComparison.Ordinal);
+        var visit = asked.Visits.First(v => v.Part.Text == "L1");
+        WhatIf Changed(bool proved, double? was, double saved) => new() { Number = 1, Kind = WhatIfKind.ByHand, What = "hold it by knobs", Change = new("knobs", []), SavedMinutesPerYear = saved, IsProved = proved, Gains = [new(visit, was, 5)], Heed = "try it" };
+        var changed = PageText.Of(await Sheets.Servicing(job, asked, new([Changed(true, 12, 14), Changed(false, null, 0)], 2, 2, double.PositiveInfinity, true), Today));
+        Assert.Matches("14 min\\s+proved", changed);
+        Assert.Matches("opens a way\\s+by the plans found", changed);
+
         Assert.Contains("No hours can be added up yet", PageText.Of(await Sheets.Servicing(job, stopped, null, Today)), StringComparison.Ordinal);
         Assert.Contains("Stopped after 0 of 6 questions", PageText.Of(await Sheets.Servicing(job, stopped, null, Today)), StringComparison.Ordinal);
         Assert.Contains("not the same as needing none", PageText.Of(await Sheets.Servicing(SmallJob.Job with { Parts = [] }, UpkeepRound.Of(SmallJob.Job with { Parts = [] }), null, Today)), StringComparison.Ordinal);
