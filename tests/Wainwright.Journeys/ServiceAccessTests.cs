@@ -60,7 +60,7 @@ public sealed class ServiceAccessTests(Yard yard)
         Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
         Assert.Empty(await visit.Faults());
         await visit.Button("alone").ClickAsync();
-        await Expect(page.Locator(".figures[data-crew='1'], .trouble[role=status]")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator(".figures[data-crew='1']")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
         await Expect(page.Locator(".crew .w2")).ToHaveCountAsync(0);
     }
 }
