@@ -50,7 +50,7 @@ internal static class Files
         app.MapGet("/job/{id}/safe.html", async (string id, Store store, TimeProvider clock, HttpResponse answer) =>
             store.Find(id) is { } found ? Page(answer, await Sheets.Isolation(found.Job, Today(clock))) : Results.NotFound());
 
-        // the planner gives the same answer to the same question, so the sheet is the plan that stood on the screen
+        // asked anew of the record as it stands: what was found while following the plan is not in it, nor a search that was stopped on the screen
         app.MapGet("/job/{id}/work.html", async (string id, string parts, string? how, string? stay, string? @out, string? least, Store store, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
         {
             if (store.Find(id) is not { } found) return Results.NotFound();
