@@ -23,6 +23,12 @@ public sealed record Job
     [Limits(0, 10_000)]
     public decimal? RatePerHour { get; init; }
 
+    /// <summary>
+    /// What everything fitted shall be judged against; none for <see cref="LoadCase.DrivingLightVan"/> and
+    /// <see cref="LoadCase.NineThreeCab"/>.
+    /// </summary>
+    public IReadOnlyList<LoadCase> JudgedAgainst { get; init; } = [];
+
     /// <summary>How the van came in.</summary>
     public Intake? Intake { get; init; }
 

@@ -123,6 +123,28 @@ public enum FixingState
     Sheared,
 }
 
+/// <summary>What takes strength from a fixing that is there and tight.</summary>
+public enum FixingFlaw
+{
+    /// <summary>Turned until the thread in the wood or sheet gave way.</summary>
+    OverDriven,
+
+    /// <summary>The wood it bites in was wet, or is.</summary>
+    Wetted,
+
+    /// <summary>Driven along the grain, into the end of a batten.</summary>
+    EndGrain,
+
+    /// <summary>Driven into the edge of a board, between its plies.</summary>
+    BoardEdge,
+
+    /// <summary>Rusted so that its shank has lost steel.</summary>
+    Rusted,
+
+    /// <summary>Put back into a hole that has held a screw before.</summary>
+    ReusedHole,
+}
+
 /// <summary>How a joint is undone.</summary>
 public enum ReleaseWay
 {
@@ -209,6 +231,39 @@ public sealed record Joint
     /// <summary>Thickness of that material [mm]; absent when not measured.</summary>
     [Limits(0.1, 200)]
     public Measured? BaseMm { get; init; }
+
+    /// <summary>Length of thread or shank that bites in that material [mm]; absent when none was pulled and measured.</summary>
+    [Limits(0.1, 300)]
+    public Measured? PenetrationMm { get; init; }
+
+    /// <summary>Thickness of what is held, under the head [mm]; absent when not measured.</summary>
+    [Limits(0.1, 200)]
+    public Measured? UnderHeadMm { get; init; }
+
+    /// <summary>What is held, under the head, is made of; absent to take the part's own make-up.</summary>
+    public string? UnderHead { get; init; }
+
+    /// <summary>Diameter of the head, or of the washer under it [mm]; absent for the usual head of that size.</summary>
+    [Limits(1, 200)]
+    public Measured? HeadMm { get; init; }
+
+    /// <summary>Shortest distance from a fixing's middle to an edge of what it bites in or holds [mm]; absent when not measured.</summary>
+    [Limits(0, 2_000)]
+    public Measured? EdgeMm { get; init; }
+
+    /// <summary>Grade on the head of a bolt, <c>8.8</c>; absent when it was not read.</summary>
+    public string? Grade { get; init; }
+
+    /// <summary>Area that is truly bonded, all glue spots together [mm²]; absent when nobody has seen it.</summary>
+    [Limits(1, 1e8)]
+    public Measured? BondedMm2 { get; init; }
+
+    /// <summary>What one fixing carries until it lets go, where its maker or a test says so [N]; absent to work it out.</summary>
+    [Limits(0, 1_000_000)]
+    public Measured? RatedN { get; init; }
+
+    /// <summary>What takes strength from the fixings; none when nothing of the kind was found.</summary>
+    public IReadOnlyList<FixingFlaw> Flaws { get; init; } = [];
 
     /// <summary>State of the fixings.</summary>
     public FixingState State { get; init; }

@@ -120,6 +120,16 @@ public sealed record Part
     /// <summary>What it holds as found: stock, crockery. Liquids of a tank stand in its device.</summary>
     public IReadOnlyList<Contents> Contents { get; init; } = [];
 
+    /// <summary>Its drawers, doors, flaps, lids and slides.</summary>
+    public IReadOnlyList<MovingThing> Moving { get; init; } = [];
+
+    /// <summary>Its open shelves and trays.</summary>
+    public IReadOnlyList<OpenShelf> Shelves { get; init; } = [];
+
+    /// <summary>Friction under a part that only stands [-]: the slope it begins to slide at, rise over run; absent when not tried.</summary>
+    [Limits(0, 2)]
+    public Measured? Friction { get; init; }
+
     /// <summary>What becomes of it.</summary>
     public Fate Fate { get; init; }
 

@@ -144,6 +144,18 @@ public sealed record Reading
     /// <summary>The line it is about.</summary>
     public LineId? Line { get; init; }
 
+    /// <summary>
+    /// The force under which this movement was read. The movements of one part that name their force are one pull test, in the
+    /// order taken; absent for a movement that belongs to none.
+    /// </summary>
+    public ReadingId? UnderForce { get; init; }
+
+    /// <summary>Where a force was put on [mm]; absent when nobody said.</summary>
+    public Place? At { get; init; }
+
+    /// <summary>The way a force pulled or pushed; absent when nobody said.</summary>
+    public Direction? Toward { get; init; }
+
     /// <summary>What exactly, in words: <c>across the fuse holder</c>.</summary>
     public string? What { get; init; }
 

@@ -23,6 +23,7 @@ public static class JobRules
         issues.AddRange(VehicleRules.Of(job.Vehicle));
         issues.AddRange(PlaceRules.Of(job));
         issues.AddRange(HoldingRules.Of(job));
+        issues.AddRange(MovingRules.Of(job));
         issues.AddRange(ReadingRules.Of(job));
         return issues;
     }

@@ -5,12 +5,19 @@ internal static class ReadingRules
 {
     public static IEnumerable<Issue> Of(Job job)
     {
+        var quantities = job.Readings.GroupBy(r => r.Id).ToDictionary(g => g.Key, g => g.First().Quantity);
         foreach (var (reading, i) in job.Readings.Select((r, i) => (r, i)))
         {
             var at = $"job.readings[{i}] ({reading.Id})";
             var unit = Fitout.Units.Of(reading.Quantity);
             if (reading.Unit != unit) yield return new($"{at}.unit", $"{reading.Quantity} is written in {unit}, not in “{reading.Unit}”", $"convert the value and write “{unit}”");
             if (reading.Corrects == reading.Id) yield return new($"{at}.corrects", "corrects itself", "name the earlier reading");
+            if (reading.UnderForce is { } force)
+            {
+                if (reading.Quantity != Quantity.Length) yield return new($"{at}.underForce", $"is for a movement, not for {reading.Quantity}", "let the movement name the force");
+                if (quantities.TryGetValue(force, out var named) && named != Quantity.Force) yield return new($"{at}.underForce", $"“{force}” is not a force", "name the force reading");
+            }
+            if (reading.Toward is not null && reading.Quantity != Quantity.Force) yield return new($"{at}.toward", $"is for a force, not for {reading.Quantity}", "let the force say which way it pulled");
             var (least, most) = Range(reading.Quantity);
             if (reading.Value.Value < least || reading.Value.Value > most)
                 yield return new($"{at}.value", FormattableString.Invariant($"{reading.Quantity} lies between {least} and {most} {unit}, is {reading.Value.Value}"), "check the value and its unit");

@@ -72,6 +72,7 @@ internal static class References
             Need($"{at}.line", r.Line, lines, "line");
             Need($"{at}.stage", r.Stage, stages, "stage");
             Need($"{at}.corrects", r.Corrects, readings, "reading");
+            Need($"{at}.underForce", r.UnderForce, readings, "reading");
         }
         foreach (var (f, i) in job.Findings.Select((f, i) => (f, i)))
         {
