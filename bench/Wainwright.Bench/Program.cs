@@ -16,7 +16,7 @@ switch (args.FirstOrDefault() ?? "rooms")
         using (var output = Console.OpenStandardOutput()) output.Write(JobFile.Write(VanJob.Of(BoxVan.Make(Kind(), Number(2, 200), Number(3, 1)))));
         return 0;
     case "boxes":
-        return OneByOne.Boxes(Kind(), Number(2, 100), Number(3, 5));
+        return OneByOne.Boxes(Kind(), Number(2, 100), Number(3, 5), Number(4, 0));
     case "jobs":
         return OneByOne.Jobs(Kind(), Number(2, 100), Number(3, 5));
     case "asks":
@@ -27,11 +27,13 @@ switch (args.FirstOrDefault() ?? "rooms")
         return Listed.Run(Number(1, 60), Number(2, 5), Number(3, 20));
     case "camper":
         return Camper.Run(args.Length > 1 ? args[1] : "A52");
+    case "replan":
+        return Replans.Run(Kind(), Number(2, 50), Number(3, 5));
     case "growth":
         return Growth.Run(Number(1, 5));
     case "check":
         return Checking.Run(Number(1, 10_000));
     default:
-        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | check COUNT");
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | replan FAMILY PARTS SEEDS | check COUNT");
         return 2;
 }

@@ -17,7 +17,7 @@ static class Race
     /// <param name="families">Which vans.</param>
     /// <param name="parts">How large.</param>
     /// <param name="seeds">How many of each.</param>
-    /// <param name="seconds">When a rival gives up.</param>
+    /// <param name="seconds">When a rival gives up [s of processor time].</param>
     /// <returns>1 when two that proved it differ in the price, 0 otherwise.</returns>
     public static int Run(IReadOnlyList<Family> families, int parts, int seeds, double seconds)
     {
@@ -62,15 +62,22 @@ static class Race
         var planner = table["planner"];
         foreach (var (name, laps) in table)
         {
-            // ratios van by van, where both came to a proof; a van on which the rival gave up counts with the time it had
+            // ratios van by van, where the planner came to a proof; a van on which the rival gave up counts with what it had spent by then
             var pairs = laps.Zip(planner).Where(p => p.Second.Result is { IsProved: true, Price: not null }).ToList();
             if (pairs.Count == 0) continue;
-            var cpu = Middle(pairs.Select(p => p.First.Spent.CpuS / Math.Max(1e-4, p.Second.Spent.CpuS)));
-            var tests = Middle(pairs.Select(p => (double)p.First.Tests / p.Second.Tests));
+            var careful = name.StartsWith("careful", StringComparison.Ordinal);
             var over = Middle(pairs.Where(p => p.First.Result.Price is not null).Select(p => (double)p.First.Result.Price!.Value / p.Second.Result.Price!.Value));
             Console.WriteLine(FormattableString.Invariant(
-                $"| {family.ToString().ToLowerInvariant()} {parts} | {name} | {laps.Count(l => l.Result.IsProved)} of {laps.Count} | {Middle(laps.Select(l => l.Spent.WallS)):0.000} | {Middle(laps.Select(l => l.Spent.CpuS)):0.000} | {Middle(laps.Select(l => (double)l.Tests)):0} | {cpu:0.0} | {tests:0.0} | {over:0.00} |"));
+                $"| {family.ToString().ToLowerInvariant()} {parts} | {name} | {laps.Count(l => l.Result.IsProved)} of {laps.Count} | {Middle(laps.Select(l => l.Spent.WallS)):0.000} | {Middle(laps.Select(l => l.Spent.CpuS)):0.000} | {Middle(laps.Select(l => (double)l.Tests)):0} | {Ratio(pairs, careful, l => Math.Max(1e-4, l.Spent.CpuS))} | {Ratio(pairs, careful, l => l.Tests)} | {over:0.00} |"));
         }
+    }
+
+    /// <summary>The middle of the ratios; marked as a least one when the van it comes from, or one below it, is one that the rival gave up.</summary>
+    private static string Ratio(List<(Lap Rival, Lap Planner)> pairs, bool proves, Func<Lap, double> of)
+    {
+        var sorted = pairs.Select(p => (Ratio: of(p.Rival) / of(p.Planner), IsLeast: !proves && !p.Rival.Result.IsProved)).OrderBy(r => r.Ratio).ToList();
+        var at = sorted.Count / 2;
+        return FormattableString.Invariant($"{(sorted.Take(at + 1).Any(r => r.IsLeast) ? "at least " : "")}{sorted[at].Ratio:0.0}");
     }
 
     private static double Middle(IEnumerable<double> values)

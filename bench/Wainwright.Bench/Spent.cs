@@ -9,11 +9,9 @@ readonly record struct Spent(double WallS, double CpuS)
 {
     public static (T Result, Spent Spent) On<T>(Func<T> work)
     {
-        using var process = Process.GetCurrentProcess();
-        var (cpu, started) = (process.TotalProcessorTime, Stopwatch.GetTimestamp());
+        var (cpu, started) = (Environment.CpuUsage.TotalTime, Stopwatch.GetTimestamp());
         var result = work();
         var wallS = Stopwatch.GetElapsedTime(started).TotalSeconds;
-        process.Refresh();
-        return (result, new(wallS, (process.TotalProcessorTime - cpu).TotalSeconds));
+        return (result, new(wallS, (Environment.CpuUsage.TotalTime - cpu).TotalSeconds));
     }
 }

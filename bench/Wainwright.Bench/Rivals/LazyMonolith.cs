@@ -31,16 +31,16 @@ sealed class LazyMonolith
     }
 
     /// <param name="settings">Of the solver.</param>
-    /// <param name="seconds">When to give up.</param>
-    public Result Run(string settings, double seconds)
+    /// <param name="cpuS">When to give up [s of processor time].</param>
+    public Result Run(string settings, double cpuS)
     {
-        var started = System.Diagnostics.Stopwatch.GetTimestamp();
+        using var allowance = new Allowance(cpuS);
         var bound = 0L;
-        while (true)
+        while (!allowance.Over.IsCancellationRequested)
         {
-            var left = seconds - System.Diagnostics.Stopwatch.GetElapsedTime(started).TotalSeconds;
-            if (left <= 0) return new(null, false, bound);
-            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"{settings},max_time_in_seconds:{left:0.###}") };
+            // the clock is only there in case the call to stop comes while the solver is being set up
+            var solver = new CpSolver { StringParameters = FormattableString.Invariant($"{settings},max_time_in_seconds:{60 * cpuS:0}") };
+            using var stopping = allowance.Over.Register(solver.StopSearch);
             switch (solver.Solve(model))
             {
                 case CpSolverStatus.Optimal:
@@ -53,6 +53,7 @@ sealed class LazyMonolith
                     return new(null, false, Math.Max(bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6)));
             }
         }
+        return new(null, false, bound);
     }
 
     /// <summary>Whether something of a choice stays undone; its walls then join the model.</summary>
