@@ -1,3 +1,6 @@
+using Wainwright.Methods.Retention.Elastic;
+using Wainwright.Methods.Retention.Limit;
+
 namespace Wainwright.Methods.Retention;
 
 /// <summary>How hard everything may be thrown in one direction before what is held comes loose, by limit analysis.</summary>
@@ -35,6 +38,11 @@ public sealed record LoadFactor(
 
     /// <summary>Several directions at once: cheaper than one by one, for what was learnt in one serves the next.</summary>
     /// <inheritdoc cref="Of(Held, Vector3D)"/>
-    public static IReadOnlyList<LoadFactor> Of(Held held, IReadOnlyList<Vector3D> directions, RegionShape shape = default) =>
-        throw new NotImplementedException();
+    public static IReadOnlyList<LoadFactor> Of(Held held, IReadOnlyList<Vector3D> directions, RegionShape shape = default)
+    {
+        var rig = new Rig(held);
+        var solver = new LimitSolver(rig, shape);
+        var springs = new FirstYield(rig);
+        return [.. directions.Select(d => Answer.Of(rig, solver, springs, d.Unit()))];
+    }
 }

@@ -6,6 +6,9 @@ namespace Wainwright.Methods.Retention;
 /// <param name="Z">Up.</param>
 public readonly record struct Vector3D(double X, double Y, double Z)
 {
+    /// <summary>No length.</summary>
+    public static Vector3D Zero => default;
+
     /// <summary>Length, in the vector's own unit.</summary>
     public double Length => Math.Sqrt(Dot(this));
 
