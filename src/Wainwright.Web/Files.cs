@@ -60,6 +60,15 @@ internal static class Files
             return Page(answer, await Sheets.Removal(found.Job, way.Plan, Today(clock)));
         });
 
+        // the round that the screen shows, and its changes if somebody asked for them; begun here it is waited for
+        app.MapGet("/job/{id}/servicing.html", async (string id, Store store, Rounds rounds, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
+        {
+            if (store.Find(id) is not { } found) return Results.NotFound();
+            var round = rounds.Of(found);
+            var upkeep = await round.Upkeep.WaitAsync(stop);
+            return Page(answer, await Sheets.Servicing(found.Job, upkeep, round.Ranked, Today(clock)));
+        });
+
         app.MapGet("/job/{id}/container", (string id, Store store) =>
         {
             if (store.Find(id) is null) return Results.NotFound();

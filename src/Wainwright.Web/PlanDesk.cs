@@ -20,54 +20,78 @@ public sealed class PlanDesk(Job job, AccessOptions told)
     public Job Job => job;
 
     /// <summary>Asks. Stopped early, the planner gives the best it has.</summary>
-    public Task<T> Ask<T>(Func<RemovalPlanner, T> question, Action<SearchProgress>? hear = null, CancellationToken stop = default) => Task.Run(
-        () =>
+    public Task<T> Ask<T>(Func<RemovalPlanner, T> question, Action<SearchProgress>? hear = null, CancellationToken stop = default) => Turn(() =>
+    {
+        // a planner that was stopped once answers nothing further
+        if (seat is null || seat.Ended.IsCancellationRequested) seat = Seated();
+        heard = hear;
+        using var stopping = stop.Register(seat.Ended.Cancel);
+        try
         {
-            lock (turn)
+            // whatever was found otherwise before is gone through again by a planner that is new
+            while (seat.Turns < replanned.Count)
             {
-                // a planner that was stopped once answers nothing further
-                if (seat is null || seat.Ended.IsCancellationRequested) seat = Seated();
-                heard = hear;
-                using var stopping = stop.Register(seat.Ended.Cancel);
-                try
-                {
-                    return question(seat.Planner);
-                }
-                finally
-                {
-                    heard = null;
-                }
+                var (before, now) = replanned[seat.Turns];
+                seat = seat with { Now = seat.Now.Replan(before, now).Planner, Turns = seat.Turns + 1 };
             }
-        },
-        CancellationToken.None);
+            return question(seat.Now);
+        }
+        finally
+        {
+            heard = null;
+        }
+    });
 
     /// <summary>Plans on from where somebody stands, the van being otherwise than recorded. Whoever asks from now on asks the planner of that.</summary>
     /// <param name="before">The plan that was followed.</param>
     /// <param name="now">How the van turned out to be.</param>
-    public Task<Replanned> Replan(RemovalPlan before, Reality now) => Ask(planner =>
+    /// <param name="hear">Told how far the search has come.</param>
+    /// <param name="stop">Ends it early with the best found so far.</param>
+    /// <exception cref="ArgumentException">What was found is not in the job.</exception>
+    public Task<Replanned> Replan(RemovalPlan before, Reality now, Action<SearchProgress>? hear = null, CancellationToken stop = default) => Ask(
+        planner =>
+        {
+            var next = planner.Replan(before, now);
+            replanned.Add((before, now));
+            seat = seat! with { Now = next.Planner, Turns = replanned.Count };
+            return next;
+        },
+        hear,
+        stop);
+
+    /// <summary>Audits a plan of this desk; needs nothing of what the planner has learned.</summary>
+    /// <param name="planner">The planner that made it.</param>
+    /// <param name="plan">The plan.</param>
+    public Task<AuditReport> Audit(RemovalPlanner planner, RemovalPlan plan)
     {
-        var next = planner.Replan(before, now);
-        replanned.Add((before, now));
-        seat = seat! with { Planner = next.Planner };
-        return next;
+        ArgumentNullException.ThrowIfNull(planner);
+        return Turn(() => planner.Audit(plan));
+    }
+
+    /// <summary>Forgets everything that was found otherwise; what was learned of the van as recorded is kept.</summary>
+    public Task Forget() => Turn(() =>
+    {
+        replanned.Clear();
+        return seat = seat is null ? null : seat with { Now = seat.First, Turns = 0 };
     });
 
-    /// <summary>Forgets everything that was found otherwise.</summary>
-    public Task Forget() => Task.Run(() =>
-    {
-        lock (turn)
+    private Task<T> Turn<T>(Func<T> what) => Task.Run(
+        () =>
         {
-            replanned.Clear();
-            seat = null;
-        }
-    });
+            lock (turn) return what();
+        },
+        CancellationToken.None);
 
     private Seat Seated()
     {
         var ended = new CancellationTokenSource();
         var first = new RemovalPlanner(job, told with { Stop = ended.Token, Progress = s => heard?.Invoke(s) });
-        return new(replanned.Aggregate(first, (planner, turn) => planner.Replan(turn.Before, turn.Now).Planner), ended);
+        return new(first, first, 0, ended);
     }
 
-    private sealed record Seat(RemovalPlanner Planner, CancellationTokenSource Ended);
+    /// <param name="First">The planner of the van as recorded.</param>
+    /// <param name="Now">The planner of the van as it turned out to be.</param>
+    /// <param name="Turns">How often it turned out otherwise by then.</param>
+    /// <param name="Ended">Ends the search that runs, and with it the use of both.</param>
+    private sealed record Seat(RemovalPlanner First, RemovalPlanner Now, int Turns, CancellationTokenSource Ended);
 }

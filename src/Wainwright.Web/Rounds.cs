@@ -4,8 +4,12 @@ using Wainwright.Records;
 
 namespace Wainwright.Web;
 
+/// <summary>Goes round a van.</summary>
+public delegate Upkeep GoRound(Job job, AccessOptions options, IProgress<AccessProgress> progress);
+
 /// <summary>Rounds of everything in a van that asks for service. One at a time for each job; whoever looks meanwhile sees the same one.</summary>
-public sealed class Rounds
+/// <param name="go">How a van is gone round; absent for the usual.</param>
+public sealed class Rounds(GoRound? go = null)
 {
     private readonly Lock turn = new();
     private readonly Dictionary<string, Round> rounds = [];
@@ -16,10 +20,10 @@ public sealed class Rounds
         ArgumentNullException.ThrowIfNull(stored);
         lock (turn)
         {
-            if (rounds.TryGetValue(stored.Job.Id, out var round) && round.Sequence == stored.Sequence && !round.WasStopped) return round;
+            if (rounds.TryGetValue(stored.Job.Id, out var round) && round.Sequence == stored.Sequence && round is { WasStopped: false, Upkeep.IsFaulted: false }) return round;
             // a round of the van as it was helps nobody any more, but for its sum
             round?.Stop();
-            return rounds[stored.Job.Id] = new(stored, new(), round);
+            return rounds[stored.Job.Id] = new(stored, go ?? UpkeepRound.Of, new(), round);
         }
     }
 }
@@ -53,11 +57,11 @@ public sealed class Round : Errand
 {
     private readonly Job job;
 
-    internal Round(StoredJob stored, CancellationTokenSource stop, Round? before) : base(stop)
+    internal Round(StoredJob stored, GoRound go, CancellationTokenSource stop, Round? before) : base(stop)
     {
         (job, Sequence) = (stored.Job, stored.Sequence);
         if (before is { Upkeep: { IsCompletedSuccessfully: true, Result: { IsWhole: true } was } }) Before = (was.HoursPerYear, before.Sequence);
-        Upkeep = Task.Run(() => UpkeepRound.Of(stored.Job, new AccessOptions { Stop = stop.Token }, this));
+        Upkeep = Task.Run(() => go(stored.Job, new AccessOptions { Stop = stop.Token }, this));
     }
 
     /// <summary>Entry of the journal it is made after.</summary>
@@ -72,11 +76,14 @@ public sealed class Round : Errand
     /// <summary>The ranking of changes that somebody asked for.</summary>
     public Ranking? Ranking { get; private set; }
 
+    /// <summary>What that ranking came to; absent until it is done.</summary>
+    public WhatIfs? Ranked => Ranking is { WhatIfs: { IsCompletedSuccessfully: true, Result: var ranked } } ? ranked : null;
+
     /// <summary>Ranks changes by what they save, once.</summary>
     public async Task<Ranking> Rank()
     {
         var upkeep = await Upkeep;
-        return Ranking is { WasStopped: false } ? Ranking : Ranking = new(job, upkeep, new());
+        return Ranking is { WasStopped: false, WhatIfs.IsFaulted: false } ? Ranking : Ranking = new(job, upkeep, new());
     }
 }
 

@@ -25,7 +25,22 @@ public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind,
     public AccessOptions Told(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new() { AlreadyOut = [.. (job.Stages is [.., var stage] ? stage.PartsOut : []).Concat(OutAlready).Distinct()], MustStay = LeaveAlone, Objective = Objective };
+        return new() { AlreadyOut = [.. OutByStage(job).Concat(OutAlready).Distinct()], MustStay = LeaveAlone, Objective = Objective };
+    }
+
+    /// <summary>A plan starts from the van as it stands: parts that are out at its last stage.</summary>
+    public static IReadOnlyList<PartId> OutByStage(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return job.Stages is [.., var stage] ? stage.PartsOut : [];
+    }
+
+    /// <summary>Where a plan of a job starts from, in words.</summary>
+    public static string From(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return job.Stages is not [.., var stage] ? "the van with everything in: no stage is recorded"
+            : $"stage {stage.Id} {stage.Name} of {stage.On:yyyy-MM-dd}, {(stage.PartsOut.Count == 0 ? "everything in" : $"out: {string.Join(", ", stage.PartsOut)}")}";
     }
 
     private static string Sorted(IEnumerable<PartId> parts) => string.Join(' ', parts.Select(p => p.Text).Order(StringComparer.Ordinal));

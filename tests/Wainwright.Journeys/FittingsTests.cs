@@ -45,8 +45,12 @@ public sealed class FittingsTests(Yard yard)
         await devices.GetByText("Add what it does").ClickAsync();
         await devices.GetByLabel("It is a").SelectOptionAsync(new SelectOptionValue { Label = "Battery" });
         await devices.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Expect(devices.Locator(".add .fault")).ToContainTextAsync("Volts: It needs a number.");
+        await devices.Locator(".add").GetByLabel("Volts").FillAsync("12.8");
+        await devices.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
         await Expect(undo).ToContainTextAsync("is a battery");
         var battery = devices.Locator(".fitting").Filter(new() { HasText = "Battery" });
+        await Expect(battery.Locator(".what")).ToContainTextAsync("12.8 V");
         await battery.GetByText("Change").ClickAsync();
         await battery.GetByLabel("Capacity, Ah").FillAsync("90 +- 5");
         await battery.GetByLabel("Capacity, Ah").PressAsync("Tab");

@@ -7,8 +7,11 @@ namespace Wainwright.Journeys;
 /// <summary>Somebody at a browser. At the end nothing may have been asked of any other machine, and the browser must not have complained.</summary>
 public sealed class Visit : IAsyncDisposable
 {
-    /// <summary>A plan may have to be proved on a busy machine [ms].</summary>
-    public const float PlanMs = 480_000;
+    /// <summary>A plan takes seconds, on a busy machine less than a minute [ms].</summary>
+    public const float PlanMs = 60_000;
+
+    /// <summary>Going round a whole van asks some hundred plans [ms].</summary>
+    public const float RoundMs = 150_000;
 
     private readonly IBrowserContext context;
     private readonly List<string> outside = [], complaints = [];

@@ -6,16 +6,6 @@ namespace Wainwright.Web.Entry;
 /// <summary>What a part does, fact by fact.</summary>
 public static class DeviceFacts
 {
-    /// <summary>Every kind of device with the least one has to know of it, to begin with.</summary>
-    public static IReadOnlyList<Device> Begun { get; } =
-    [
-        new Battery { Volts = 12 }, new Overcurrent(), new Converter { From = Medium.Dc, To = Medium.Dc }, new Outlet { Medium = Medium.Dc, Volts = 12 }, new Consumer { Medium = Medium.Dc },
-        new MainsInlet { Volts = 230 }, new ResidualCurrentDevice(), new Isolator { Medium = Medium.Dc },
-        new WetFitting { Wet = WetKind.Tap }, new Tank { Holds = Medium.Water, VolumeL = 100 }, new WaterHeater { HeatedBy = Medium.Gas },
-        new AirHeater(), new GasStore(), new GasAppliance { Kind = "hob" }, new Vent { Opening = new() { Name = "vent" } },
-        new Alarm { Senses = Senses.CarbonMonoxide }, new Extinguisher(),
-    ];
-
     /// <summary>The facts of a device, those of its holes and fittings aside.</summary>
     public static IReadOnlyList<Fact<Device>> Of(Device device, Measures measures)
     {
@@ -44,26 +34,26 @@ public static class DeviceFacts
                 f.Whole("Ways labelled", o.WaysLabelled, v => o with { WaysLabelled = v });
                 break;
             case Isolator i:
-                f.Choice("Isolates", i.Medium, v => i with { Medium = v });
+                f.Choice("Isolates", i.Medium, v => i with { Medium = v }, needed: true);
                 break;
             case Converter c:
-                f.Choice("Takes", c.From, v => c with { From = v });
-                f.Choice("Gives", c.To, v => c with { To = v });
+                f.Choice("Takes", c.From, v => c with { From = v }, needed: true);
+                f.Choice("Gives", c.To, v => c with { To = v }, needed: true);
                 f.Number("Power, W", c.PowerW, v => c with { PowerW = v });
                 f.Number("Output current, A", c.CurrentA, v => c with { CurrentA = v });
                 break;
             case Outlet o:
-                f.Choice("Gives", o.Medium, v => o with { Medium = v });
+                f.Choice("Gives", o.Medium, v => o with { Medium = v }, needed: true);
                 f.Number("Volts", o.Volts, v => o with { Volts = v!.Value }, needed: true);
                 f.Part("Fed by", o.FedBy, v => o with { FedBy = v }, "nobody has traced it");
                 f.Place("Where its front is", o.At, v => o with { At = v });
                 break;
             case WetFitting w:
-                f.Choice("What it is", w.Wet, v => w with { Wet = v });
+                f.Choice("What it is", w.Wet, v => w with { Wet = v }, needed: true);
                 f.Place("Where it can leak", w.At, v => w with { At = v });
                 break;
             case Tank t:
-                f.Choice("Holds", t.Holds, v => t with { Holds = v });
+                f.Choice("Holds", t.Holds, v => t with { Holds = v }, needed: true);
                 f.Number("Volume when full, l", t.VolumeL, v => t with { VolumeL = v!.Value }, needed: true);
                 f.Number("In it now, l", t.FilledL, v => t with { FilledL = v });
                 break;
@@ -76,7 +66,7 @@ public static class DeviceFacts
                 break;
             case WaterHeater w:
                 f.Number("Volume, l", w.VolumeL, v => w with { VolumeL = v });
-                f.Choice("Heated by", w.HeatedBy, v => w with { HeatedBy = v });
+                f.Choice("Heated by", w.HeatedBy, v => w with { HeatedBy = v }, needed: true);
                 f.YesNo("Relief valve piped outside", w.ReliefPipedOutside, v => w with { ReliefPipedOutside = v });
                 break;
             case GasStore g:
@@ -88,7 +78,7 @@ public static class DeviceFacts
                 f.YesNo("Room-sealed", g.RoomSealed, v => g with { RoomSealed = v });
                 break;
             case Alarm a:
-                f.Choice("Senses", a.Senses, v => a with { Senses = v });
+                f.Choice("Senses", a.Senses, v => a with { Senses = v }, needed: true);
                 f.Day("Runs out", a.Expires, v => a with { Expires = v });
                 f.YesNo("Test button works", a.TestButtonWorks, v => a with { TestButtonWorks = v });
                 break;
@@ -99,7 +89,7 @@ public static class DeviceFacts
                 f.YesNo("Can be shut", v.CanBeShut, t => v with { CanBeShut = t });
                 break;
             case Consumer c:
-                f.Choice("Fed with", c.Medium, v => c with { Medium = v });
+                f.Choice("Fed with", c.Medium, v => c with { Medium = v }, needed: true);
                 f.Number("Power, W", c.PowerW, v => c with { PowerW = v });
                 f.Number("Current, A", c.CurrentA, v => c with { CurrentA = v });
                 break;

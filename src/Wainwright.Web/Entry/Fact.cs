@@ -16,6 +16,9 @@ public sealed record Fact<T>(string Label, string Value, Func<string, Typed<T>> 
     /// <summary>What to know before typing.</summary>
     public string? Help { get; init; }
 
+    /// <summary>Whether the thing cannot be without it.</summary>
+    public bool Needed { get; init; }
+
     /// <summary>Whether it takes several lines.</summary>
     public bool Long { get; init; }
 

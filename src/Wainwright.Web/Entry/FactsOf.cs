@@ -12,23 +12,24 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
     private readonly List<Fact<T>> facts = [];
 
     public void Text(string label, string? value, Func<string?, T> with, bool needed = false, bool isLong = false, string? placeholder = null) =>
-        facts.Add(new(label, value ?? "", text => Nothing(text) is { } typed ? Good(with(typed)) : needed ? Bad("It needs a name.") : Good(with(null))) { Long = isLong, Placeholder = placeholder });
+        facts.Add(new(label, value ?? "", text => Nothing(text) is { } typed ? Good(with(typed)) : needed ? Bad("It needs a name.") : Good(with(null))) { Long = isLong, Placeholder = placeholder, Needed = needed });
 
     public void Number(string label, Measured? value, Func<Measured?, T> with, bool needed = false) =>
-        facts.Add(new(label, Shown(value, v => Figures.Number(v, 3)), text => Quantity(text, Figure, with, needed, "a number")));
+        facts.Add(new(label, Shown(value, v => Figures.Number(v, 3)), text => Quantity(text, Figure, with, needed, "a number")) { Needed = needed });
 
     public void Number(string label, double? value, Func<double?, T> with, bool needed = false) =>
-        facts.Add(new(label, value is { } v ? Figures.Number(v, 3) : "", text => Quantity(text, Figure, m => with(m?.Value), needed, "a number")));
+        facts.Add(new(label, value is { } v ? Figures.Number(v, 3) : "", text => Quantity(text, Figure, m => with(m?.Value), needed, "a number")) { Needed = needed });
 
     public void Length(string label, Measured? value, Func<Measured?, T> with, bool needed = false, string? help = null) =>
-        facts.Add(new($"{label}, {measures.LengthUnit()}", Shown(value, Fine), text => Quantity(text, Mm, with, needed, "a measure")) { Help = help });
+        facts.Add(new($"{label}, {measures.LengthUnit()}", Shown(value, Fine), text => Quantity(text, Mm, with, needed, "a measure")) { Help = help, Needed = needed });
 
     public void Length(string label, double? value, Func<double?, T> with, bool needed = false, string? help = null) =>
-        facts.Add(new($"{label}, {measures.LengthUnit()}", value is { } v ? Fine(v) : "", text => Quantity(text, Mm, m => with(m?.Value), needed, "a measure")) { Help = help });
+        facts.Add(new($"{label}, {measures.LengthUnit()}", value is { } v ? Fine(v) : "", text => Quantity(text, Mm, m => with(m?.Value), needed, "a measure")) { Help = help, Needed = needed });
 
     public void Whole(string label, int? value, Func<int?, T> with, bool needed = false) =>
         facts.Add(new(label, value?.ToString(CultureInfo.InvariantCulture) ?? "", text => Nothing(text) is not { } typed ? (needed ? Bad("A whole number.") : Good(with(null)))
-            : int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? Good(with(n)) : Bad("A whole number.")));
+            : int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? Good(with(n)) : Bad("A whole number."))
+        { Needed = needed });
 
     public void Day(string label, DateOnly? value, Func<DateOnly?, T> with) =>
         facts.Add(new(label, value?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "", text => Nothing(text) is not { } typed ? Good(with(null))
@@ -38,10 +39,10 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
     public void YesNo(string label, bool? value, Func<bool?, T> with) =>
         facts.Add(new(label, value switch { true => "yes", false => "no", null => "" }, text => Good(with(text switch { "yes" => true, "no" => false, _ => null }))) { Options = [("", "Nobody knows"), ("yes", "Yes"), ("no", "No")] });
 
-    public void Choice<TEnum>(string label, TEnum value, Func<TEnum, T> with) where TEnum : struct, Enum => Choice(label, value, with, Words.All<TEnum>());
+    public void Choice<TEnum>(string label, TEnum value, Func<TEnum, T> with, bool needed = false) where TEnum : struct, Enum => Choice(label, value, with, Words.All<TEnum>(), needed);
 
-    public void Choice<TEnum>(string label, TEnum value, Func<TEnum, T> with, IReadOnlyList<(string, string)> options) where TEnum : struct, Enum =>
-        facts.Add(new(label, value.ToString(), text => Enum.TryParse<TEnum>(text, out var chosen) ? Good(with(chosen)) : Bad("Choose one of the list.")) { Options = options });
+    public void Choice<TEnum>(string label, TEnum value, Func<TEnum, T> with, IReadOnlyList<(string, string)> options, bool needed = false) where TEnum : struct, Enum =>
+        facts.Add(new(label, value.ToString(), text => Enum.TryParse<TEnum>(text, out var chosen) ? Good(with(chosen)) : Bad("Choose one of the list.")) { Options = options, Needed = needed });
 
     public void Options(string label, string value, IReadOnlyList<(string, string)> options, Func<string, T> with) =>
         facts.Add(new(label, value, text => Good(with(text))) { Options = options });

@@ -19,7 +19,7 @@ public static class WrittenDown
         ArgumentNullException.ThrowIfNull(done);
         ArgumentNullException.ThrowIfNull(outAlready);
         ArgumentNullException.ThrowIfNull(bags);
-        var before = job.Stages is [.., var last] ? last.PartsOut : [];
+        var before = WayQuestion.OutByStage(job);
         var now = outAlready.Concat(Leaving.In(job.Parts, done)).Except(before).ToList();
         return [.. Bags(job, done, bags), .. now.Count == 0 ? [] : (Edit[])[Stage(job, before, now, on)]];
     }
@@ -38,7 +38,7 @@ public static class WrittenDown
                 yield return Edit.Put(job, "bags", number, new Bag { Id = number, Part = joint.Part, Joint = id, Holds = Tools.Fixings(joint) });
     }
 
-    private static Edit Stage(Job job, IEnumerable<PartId> before, IReadOnlyList<PartId> now, DateOnly on)
+    private static Edit Stage(Job job, IReadOnlyList<PartId> before, IReadOnlyList<PartId> now, DateOnly on)
     {
         var name = job.Parts.FirstOrDefault(p => p.Id == now[^1])?.Name ?? now[^1].Text;
         var stage = new Stage { Id = new(NextId.After(job.Stages.Select(s => s.Id.Text), "ST")), Name = $"{name} out", Kind = StageKind.StripDown, On = on, PartsOut = [.. before, .. now] };

@@ -9,32 +9,93 @@ public sealed class FactsTests
 {
     private static readonly Line Drain = SmallVan.Job.Lines[0];
 
+    private static readonly Tank Tank = new() { Holds = Medium.Water, VolumeL = 82 };
+
+    /// <summary>One of each kind with what it cannot be without, said in words nobody would take for a default.</summary>
+    private static readonly IReadOnlyList<Device> Devices =
+    [
+        .. DeviceKind.All.Select(k => k.Begun(k.Asked(Measures.Metric).ToDictionary(f => f.Label, Said), Measures.Metric).Next!),
+    ];
+
     [Fact]
     public void Typing_what_stands_there_leaves_every_device_as_it_is()
     {
-        foreach (var device in DeviceFacts.Begun)
+        Assert.Equal(17, Devices.Count);
+        foreach (var device in Devices)
             foreach (var fact in DeviceFacts.Of(device, Measures.Metric).Concat(DeviceHoles.Of(device, Measures.Metric).SelectMany(h => h.Facts)))
                 Assert.Equal(Written(device), Written(Assert.IsAssignableFrom<Device>(fact.With(fact.Value).Next)));
     }
 
     [Fact]
+    public void Every_fact_of_a_device_is_stored_as_typed_and_can_be_taken_back()
+    {
+        var typed = 0;
+        foreach (var device in Devices)
+            foreach (var fact in DeviceFacts.Of(device, Measures.Metric))
+            {
+                var other = fact.Options is { } options ? options.Last(o => o.Value != fact.Value).Value : Other(fact);
+                var next = Assert.IsAssignableFrom<Device>(fact.With(other).Next);
+                Assert.NotEqual(Written(device), Written(next));
+                var again = DeviceFacts.Of(next, Measures.Metric).Single(f => f.Label == fact.Label);
+                Assert.Equal(other, again.Value);
+                Assert.Equal(Written(device), Written(Assert.IsAssignableFrom<Device>(again.With(fact.Value).Next)));
+                typed++;
+            }
+        Assert.True(typed > 40, $"only {typed} facts were tried");
+    }
+
+    [Fact]
     public void Every_kind_of_device_can_be_begun_and_stored()
     {
-        Assert.Equal(typeof(Device).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Device))).OrderBy(t => t.Name), DeviceFacts.Begun.Select(d => d.GetType()).OrderBy(t => t.Name));
-        foreach (var device in DeviceFacts.Begun)
+        Assert.Equal(typeof(Device).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Device))).OrderBy(t => t.Name), Devices.Select(d => d.GetType()).OrderBy(t => t.Name));
+        foreach (var device in Devices)
         {
             var job = SmallVan.Job;
             var part = job.Parts[0] with { Devices = [device] };
-            Assert.DoesNotContain(new Change("look", [Edit.Put(job, "parts", "A20", part)]).On(job).Issues, i => i.Weight == Weight.Error);
+            var changed = new Change("look", [Edit.Put(job, "parts", "A20", part)]).On(job);
+            Assert.DoesNotContain(changed.Issues, i => i.Weight == Weight.Error);
+            Assert.Equal(Written(device), Written(changed.Job!.Parts[0].Devices.Single()));
         }
+    }
+
+    [Fact]
+    public void Nothing_is_stored_of_a_new_device_that_nobody_said()
+    {
+        foreach (var kind in DeviceKind.All)
+        {
+            var asked = kind.Asked(Measures.Metric);
+            Assert.All(asked, f => Assert.Equal("", f.Value));
+            // with any one of them unsaid there is no device
+            foreach (var unsaid in asked)
+            {
+                var begun = kind.Begun(asked.Where(f => f != unsaid).ToDictionary(f => f.Label, Said), Measures.Metric);
+                Assert.Null(begun.Next);
+                Assert.StartsWith(unsaid.Label, begun.Fault, StringComparison.Ordinal);
+            }
+            // and what was not asked is not known
+            var device = kind.Begun(asked.ToDictionary(f => f.Label, Said), Measures.Metric).Next!;
+            foreach (var fact in DeviceFacts.Of(device, Measures.Metric))
+                if (asked.FirstOrDefault(f => f.Label == fact.Label) is { } said) Assert.Equal(Said(said), fact.Value);
+                else Assert.Contains(fact.Value, (string[])["", "NotSeen"]);
+        }
+    }
+
+    [Fact]
+    public void A_tank_is_begun_with_what_it_holds_and_how_much_and_an_alarm_with_what_it_senses()
+    {
+        DeviceKind Kind(string name) => DeviceKind.All.Single(k => k.Name == name);
+        Assert.Equal(["Holds", "Volume when full, l"], Kind("tank").Asked(Measures.Metric).Select(f => f.Label));
+        Assert.Equal(["Senses"], Kind("alarm").Asked(Measures.Metric).Select(f => f.Label));
+        Assert.Empty(Kind("extinguisher").Asked(Measures.Metric));
+        Assert.Equal("Volume when full, l: It needs a number.", Kind("tank").Begun(new Dictionary<string, string> { ["Holds"] = "Waste" }, Measures.Metric).Fault);
+        Assert.Equal("Senses: Choose one of the list.", Kind("alarm").Begun(new Dictionary<string, string>(), Measures.Metric).Fault);
     }
 
     [Fact]
     public void A_figure_may_carry_its_doubt()
     {
-        var tank = DeviceFacts.Begun.OfType<Tank>().Single();
-        var typed = DeviceFacts.Of(tank, Measures.Metric).Single(f => f.Label.StartsWith("Volume", StringComparison.Ordinal)).With("82,5 +- 2");
-        Assert.Equal(new Measured(82.5, 2), Assert.IsType<Tank>(typed.Next).VolumeL);
+        var typed = DeviceFacts.Of(Tank, Measures.Metric).Single(f => f.Label.StartsWith("Volume", StringComparison.Ordinal)).With("82,5 +- 2");
+        Assert.Equal(Tank with { VolumeL = new(82.5, 2) }, typed.Next);
     }
 
     [Theory]
@@ -43,8 +104,7 @@ public sealed class FactsTests
     [InlineData("In it", "12 ± x", "“12 ± x” is not a number.")]
     public void What_cannot_be_read_is_said(string label, string text, string fault)
     {
-        var tank = DeviceFacts.Begun.OfType<Tank>().Single();
-        var typed = DeviceFacts.Of(tank, Measures.Metric).Single(f => f.Label.StartsWith(label, StringComparison.Ordinal)).With(text);
+        var typed = DeviceFacts.Of(Tank, Measures.Metric).Single(f => f.Label.StartsWith(label, StringComparison.Ordinal)).With(text);
         Assert.Null(typed.Next);
         Assert.Equal(fault, typed.Fault);
     }
@@ -90,6 +150,14 @@ public sealed class FactsTests
             Assert.Equal(known, door.Known);
         }
     }
+
+    private static string Said(Fact<Device> fact) => fact.Options is { } options ? options[^1].Value : fact.Label.StartsWith("What", StringComparison.Ordinal) ? "two-ring hob" : "137";
+
+    private static string Other(Fact<Device> fact) =>
+        fact.Placeholder is "2026-03-14" ? "2027-05-01"
+        : fact.Placeholder is "350, 40, 120" ? "10, 20, 30"
+        : fact.OffersParts || fact.Placeholder is "A20 A21" ? "A21"
+        : "3";
 
     private static string Written(Device device) => System.Text.Encoding.UTF8.GetString(JobFile.Write(SmallVan.Job with { Parts = [SmallVan.Job.Parts[0] with { Devices = [device] }] }));
 }

@@ -19,7 +19,10 @@ public sealed class WrittenDownTests
         var job = SmallVan.Job with { Parts = [.. SmallVan.Job.Parts, Shelf] };
         Assert.Empty(WrittenDown.Of(job, [Piece("upper")], [], new Dictionary<JointId, string>(), new(2026, 3, 10)));
         Assert.Empty(Leaving.In(job.Parts, [Piece("upper"), Piece("upper")]));
-        Assert.Single(WrittenDown.Of(job, [Piece("upper"), Piece("lower")], [], new Dictionary<JointId, string>(), new(2026, 3, 10)));
+        var edits = WrittenDown.Of(job, [Piece("upper"), Piece("lower")], [], new Dictionary<JointId, string>(), new(2026, 3, 10));
+        var stage = Assert.Single(new Change("look", [.. edits]).On(job).Job!.Stages);
+        Assert.Equal((StageKind.StripDown, "shelf out"), (stage.Kind, stage.Name));
+        Assert.Equal([Shelf.Id], stage.PartsOut);
         Assert.Equal([Shelf.Id], Leaving.In(job.Parts, [Piece("upper"), Piece("lower")]));
     }
 
@@ -29,6 +32,26 @@ public sealed class WrittenDownTests
         var part = Shelf with { ComesApartInto = [Shelf.ComesApartInto[0]] };
         Assert.Empty(Leaving.In([part], [Piece("upper")]));
         Assert.Equal([Shelf.Id], Leaving.In([part], [Piece("upper"), Piece("rest")]));
+    }
+
+    [Fact]
+    public void Pieces_of_another_part_and_a_load_between_them_change_nothing()
+    {
+        var job = SmallVan.Job with { Parts = [.. SmallVan.Job.Parts, Shelf] };
+        var load = Piece("") with { Kind = StepKind.TakeOut, Part = new("A21"), Piece = null, With = [new("A20")] };
+        Assert.Equal([new("A21"), new("A20"), Shelf.Id], Leaving.In(job.Parts, [Piece("upper"), load, Piece("lower")]));
+    }
+
+    [Fact]
+    public void What_was_out_at_the_last_stage_stays_out_in_the_next()
+    {
+        var job = SmallVan.Job with
+        {
+            Parts = [.. SmallVan.Job.Parts, Shelf],
+            Stages = [new() { Id = new("ST1"), Name = "worktop out", Kind = StageKind.StripDown, On = new(2026, 3, 9), PartsOut = [new("A21")] }],
+        };
+        var edits = WrittenDown.Of(job, [Piece("upper"), Piece("lower")], [new("A20")], new Dictionary<JointId, string>(), new(2026, 3, 10));
+        Assert.Equal([new("A21"), new("A20"), Shelf.Id], new Change("look", [.. edits]).On(job).Job!.Stages[^1].PartsOut);
     }
 
     private static BoxSolid Board(string name, double x) => new() { Name = name, At = new(x, 0, 0), Size = new(50, 50, 50) };

@@ -48,4 +48,13 @@ export function live(): void { document.documentElement.dataset["live"] = "yes";
 export function show(dialog: HTMLDialogElement): void { if (!dialog.open) dialog.showModal(); }
 export function close(dialog: HTMLDialogElement): void { dialog.close(); }
 export function focus(selector: string): void { document.querySelector<HTMLElement>(selector)?.focus(); }
+
+/** Scrolls a strip sideways until one of its children stands in the middle, the page itself staying where it is. */
+export function center(strip: HTMLElement): void {
+  const here = strip.querySelector<HTMLElement>("[aria-current]");
+  if (!here || strip.scrollWidth <= strip.clientWidth) return;
+  const by = here.getBoundingClientRect().left - strip.getBoundingClientRect().left - (strip.clientWidth - here.offsetWidth) / 2;
+  strip.scrollLeft += by;
+}
+
 export function print(): void { window.print(); }
