@@ -30,7 +30,7 @@ public sealed class FollowTests(Yard yard)
             await visit.Button("Done").ClickAsync();
             await Expect(page.Locator(".so-far")).ToHaveAttributeAsync("data-done", $"{i}");
         }
-        Assert.Matches("^[A-Z]*[0-9]+$", bag);
+        Assert.Matches("^BAG-[0-9]{2}$", bag);
         await Expect(page.Locator(".so-far")).ToContainTextAsync(", 0 min left.");
         Assert.Empty(await visit.Faults());
 
