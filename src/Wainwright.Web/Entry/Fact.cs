@@ -22,6 +22,9 @@ public sealed record Fact<T>(string Label, string Value, Func<string, Typed<T>> 
     /// <summary>Whether it takes several lines.</summary>
     public bool Long { get; init; }
 
+    /// <summary>Whether it is ticked or not.</summary>
+    public bool Tick { get; init; }
+
     /// <summary>Whether parts of the job are offered while typing.</summary>
     public bool OffersParts { get; init; }
 

@@ -26,6 +26,14 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
     public void Length(string label, double? value, Func<double?, T> with, bool needed = false, string? help = null) =>
         facts.Add(new($"{label}, {measures.LengthUnit()}", value is { } v ? Fine(v) : "", text => Quantity(text, Mm, m => with(m?.Value), needed, "a measure")) { Help = help, Needed = needed });
 
+    public void Force(string label, Measured? value, Func<Measured?, T> with, string? help = null) =>
+        facts.Add(new($"{label}, {measures.ForceUnit()}", Shown(value, v => Figures.Number(measures.Forces(v), 2)), text => Quantity(text, t => Figure(t) is { } f ? measures.Newton(f) : null, with, false, "a force")) { Help = help });
+
+    public void Mass(string label, Measured? value, Func<Measured?, T> with, string? help = null) =>
+        facts.Add(new($"{label}, {measures.MassUnit()}", Shown(value, v => measures.Mass(v)[..^3]), text => Quantity(text, t => Figures.Kg(t, measures), with, false, "a mass")) { Help = help });
+
+    public void Tick(string label, bool value, Func<bool, T> with) => facts.Add(new(label, value ? "yes" : "no", text => Good(with(text == "yes"))) { Tick = true });
+
     public void Whole(string label, int? value, Func<int?, T> with, bool needed = false) =>
         facts.Add(new(label, value?.ToString(CultureInfo.InvariantCulture) ?? "", text => Nothing(text) is not { } typed ? (needed ? Bad("A whole number.") : Good(with(null)))
             : int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? Good(with(n)) : Bad("A whole number."))
@@ -44,6 +52,9 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
     public void Choice<TEnum>(string label, TEnum value, Func<TEnum, T> with, IReadOnlyList<(string, string)> options, bool needed = false) where TEnum : struct, Enum =>
         facts.Add(new(label, value.ToString(), text => Enum.TryParse<TEnum>(text, out var chosen) ? Good(with(chosen)) : Bad("Choose one of the list.")) { Options = options, Needed = needed });
 
+    public void Maybe<TEnum>(string label, TEnum? value, Func<TEnum?, T> with, string none = "Nobody said") where TEnum : struct, Enum =>
+        facts.Add(new(label, value?.ToString() ?? "", text => text.Length == 0 ? Good(with(null)) : Enum.TryParse<TEnum>(text, out var chosen) ? Good(with(chosen)) : Bad("Choose one of the list.")) { Options = [("", none), .. Words.All<TEnum>()] });
+
     public void Options(string label, string value, IReadOnlyList<(string, string)> options, Func<string, T> with) =>
         facts.Add(new(label, value, text => Good(with(text))) { Options = options });
 
@@ -56,7 +67,7 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
     public void Place(string label, Place? value, Func<Place?, T> with) =>
         facts.Add(new($"{label}, {measures.LengthUnit()}", value is { } at ? Three(at) : "", text => Nothing(text) is not { } typed ? Good(with(null)) : Spot(typed) is { } place ? Good(with(place)) : Bad(ThreeFault(typed))) { Placeholder = ThreeHint });
 
-    public void Route(string label, IReadOnlyList<Place> value, Func<IReadOnlyList<Place>, T> with) =>
+    public void Route(string label, IReadOnlyList<Place> value, Func<IReadOnlyList<Place>, T> with, string help = "One corner to a line: along, across, up.") =>
         facts.Add(new($"{label}, {measures.LengthUnit()}", string.Join('\n', value.Select(Three)), text =>
         {
             var lines = text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
@@ -64,7 +75,7 @@ internal sealed class FactsOf<T>(Measures measures) : IEnumerable<Fact<T>> where
             var wrong = places.IndexOf(null);
             return wrong < 0 ? Good(with([.. places.Select(p => p!.Value)])) : Bad($"Line {wrong + 1}: {ThreeFault(lines[wrong])}");
         })
-        { Long = true, Placeholder = ThreeHint, Help = "One corner to a line: along, across, up." });
+        { Long = true, Placeholder = ThreeHint, Help = help });
 
     public IEnumerator<Fact<T>> GetEnumerator() => facts.GetEnumerator();
 

@@ -50,6 +50,18 @@ public static class Figures
     /// <summary>A force: <c>150 N</c> or <c>34 lbf</c>.</summary>
     public static string Force(this Measures m, double newton) => m == Measures.Us ? $"{Number(newton / NewtonPerLbf)} lbf" : $"{Number(newton)} N";
 
+    /// <summary>The unit of a force.</summary>
+    public static string ForceUnit(this Measures m) => m == Measures.Us ? "lbf" : "N";
+
+    /// <summary>The unit of a mass.</summary>
+    public static string MassUnit(this Measures m) => m == Measures.Us ? "lb" : "kg";
+
+    /// <summary>A force in the unit of <see cref="ForceUnit"/>.</summary>
+    public static double Forces(this Measures m, double newton) => m == Measures.Us ? newton / NewtonPerLbf : newton;
+
+    /// <summary>Newtons of a force in the unit of <see cref="ForceUnit"/>.</summary>
+    public static double Newton(this Measures m, double force) => m == Measures.Us ? force * NewtonPerLbf : force;
+
     /// <summary>A number as written in the trade, no group marks, at most so many decimals.</summary>
     public static string Number(double value, int decimals = 1) => Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 
