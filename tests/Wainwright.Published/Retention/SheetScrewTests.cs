@@ -14,11 +14,12 @@ public sealed class SheetScrewTests
     static double PullOverLb(double sheetIn, double headIn, double ksi) => PullOverN(Older, sheetIn * Us.In, ksi * Us.Ksi, headIn * Us.In) / Us.Lb;
 
     // Source:    evaluation report ESR-1976, table 2, allowable pull-out, steel of 45 ksi, lb.
-    // Seen:      the report's page in a building permit of Everett WA (lfportal.everettwa.gov, doc 1596364, p. 38). One cell (515 lb) is left out: whether its sheet is headed 0.187 or 0.1875 in was not noted.
+    // Seen:      the report's page in a building permit of Everett WA (lfportal.everettwa.gov, doc 1596364, p. 38).
     // Tolerance: printed to the pound, sheets to the mil: 0.6 lb.
     [Theory]
     [InlineData(0.190, new[] { 0.018, 0.024, 0.030, 0.036, 0.048, 0.060, 0.075, 0.105, 0.125 }, new[] { 44.0, 58, 73, 87, 116, 145, 182, 254, 303 })]
-    [InlineData(0.216, new[] { 0.018, 0.024, 0.030, 0.036, 0.048, 0.060, 0.075, 0.105, 0.125, 0.250 }, new[] { 50.0, 66, 83, 99, 132, 165, 207, 289, 344, 689 })]
+    [InlineData(0.216, new[] { 0.018, 0.024, 0.030, 0.036, 0.048, 0.060, 0.075, 0.105, 0.125, 0.187, 0.250 }, new[] { 50.0, 66, 83, 99, 132, 165, 207, 289, 344, 515, 689 })]
+    [InlineData(0.250, new[] { 0.018, 0.024, 0.030, 0.036, 0.048, 0.060, 0.075, 0.105, 0.125, 0.187, 0.250 }, new[] { 57.0, 77, 96, 115, 153, 191, 239, 335, 398, 596, 797 })]
     public void A_screw_pulls_out_of_sheet_as_the_report_tables(double dIn, double[] sheetsIn, double[] lb) =>
         Assert.All(sheetsIn.Zip(lb), c => Assert.Equal(c.Second, PullOutLb(Older, c.First, dIn, 45) / SafetyFactor(Older, Limit.PullOut), tolerance: 0.6));
 
@@ -86,16 +87,20 @@ public sealed class SheetScrewTests
     public void Drilling_screws_shear_as_their_sheet_says(double dIn, double[] sheetsIn, double[] lb) =>
         Assert.All(sheetsIn.Zip(lb), c => Assert.Equal(c.Second, 0.5 * ShearLb(c.First, c.First, dIn, 45), tolerance: 3));
 
-    // Source:    the same sheet: pull-out as tested from 0.048 in: number 8 300 lb, number 10 275 lb, number 12 315 lb.
-    // Seen:      in the sheet. The equation promises 301, 349 and 397 lb: tests fall up to 21 % below it.
-    // Tolerance: none: the finding is that the lower twentieth used here lies below every test.
+    // Source:    the same sheet: average pull-out as tested from steel of 45 ksi, by screw and drill point, lb.
+    // Seen:      in the sheet. In the thinner sheets the tests fall below the equation, by as much as 37 % (number 12, point 3, 0.048 in: 250 lb
+    //            for 397). Its screws with wings fall further (0.060 in: 250 lb for 574) and are not covered.
+    // Tolerance: none: the finding is that every test lies inside the range that this project counts on, and some far below the equation.
     [Theory]
-    [InlineData(0.164, 300)]
-    [InlineData(0.190, 275)]
-    [InlineData(0.216, 315)]
-    public void Tested_drill_points_fall_below_the_equation_but_not_below_the_low_value(double dIn, double testedLb)
+    [InlineData(0.164, new[] { 0.048, 0.060, 0.075, 0.105 }, new[] { 300.0, 335, 525, 855 })]
+    [InlineData(0.190, new[] { 0.048, 0.060, 0.075, 0.105 }, new[] { 275.0, 405, 475, 835 })]
+    [InlineData(0.190, new[] { 0.060, 0.075, 0.105 }, new[] { 370.0, 410, 745 })]
+    [InlineData(0.216, new[] { 0.048, 0.060, 0.075, 0.105 }, new[] { 315.0, 450, 535, 920 })]
+    [InlineData(0.216, new[] { 0.048, 0.060, 0.075, 0.105 }, new[] { 250.0, 405, 480, 825 })]
+    [InlineData(0.250, new[] { 0.060, 0.075, 0.105 }, new[] { 410.0, 470, 865 })]
+    public void Tested_drill_points_fall_below_the_equation_but_inside_the_range_counted_on(double dIn, double[] sheetsIn, double[] testedLb)
     {
-        var equation = PullOutLb(Older, 0.048, dIn, 45);
-        Assert.InRange(testedLb, LowerTwentieth.Of(equation, LowerTwentieth.SheetVariation).Low, equation);
+        Assert.All(sheetsIn.Zip(testedLb), c => Assert.InRange(c.Second / PullOutLb(Older, c.First, dIn, 45), Tested.Low, Tested.High));
+        Assert.Contains(sheetsIn.Zip(testedLb), c => c.Second < PullOutLb(Older, c.First, dIn, 45));
     }
 }

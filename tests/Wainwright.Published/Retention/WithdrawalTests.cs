@@ -45,6 +45,31 @@ public sealed class WithdrawalTests
         Assert.Equal(3.619313, NdsWithdrawal.Of(new(WoodFixing.SmoothNail, 0.42, 0.131 * Us.In, 1)).AllowableNPerMm, tolerance: 1e-4);
     }
 
+    // Source:    engineeringtoolbox.com d_1814, metric wire nails driven to their full length, specific gravity 0.5, N; and 20d (0.203 in) in 0.45: 38 lb/in.
+    // Seen:      on that page, whose equation is 12.2-3 of NDS.
+    // Tolerance: printed to three figures with 4.45 N for the pound: one in the last figure; 1 % of the page's rounding for 38.
+    [Theory]
+    [InlineData(1.2, 20, 40.4, 0.1)]
+    [InlineData(2.0, 40, 135, 1)]
+    [InlineData(2.8, 60, 283, 1)]
+    [InlineData(3.4, 90, 515, 1)]
+    [InlineData(4.2, 100, 707, 1)]
+    public void A_metric_nail_pulls_out_as_the_page_tables(double diameterMm, double lengthMm, double newton, double tolerance) =>
+        Assert.Equal(newton, NdsWithdrawal.Of(new(WoodFixing.SmoothNail, 0.5, diameterMm, lengthMm)).AllowableN, tolerance);
+
+    // Source:    the same page: 20d nail, 0.203 in, specific gravity 0.45: 38 lb/in.
+    // Seen:      on that page.
+    // Tolerance: printed to the pound.
+    [Fact]
+    public void A_twenty_penny_nail_pulls_out_as_the_page_says() => Assert.Equal(38, LbPerIn(WoodFixing.SmoothNail, 0.45, 0.203), tolerance: 0.5);
+
+    // Source:    AWC solved examples, E2.3: lag screw 1/2 by 4 in, tip 5/16, side member 1 1/2, southern pine (0.55): 4 247.94 N.
+    // Seen:      as the reference number of a test named after that example in an open program (github xcfem/xc); the AWC print was not opened.
+    // Tolerance: 0.01 N would be the test's; the program's own pound differs in the sixth figure: 0.1 N.
+    [Fact]
+    public void A_lag_screw_without_its_tip_pulls_out_as_the_solved_example_says() =>
+        Assert.Equal(4_247.94, NdsWithdrawal.Of(new(WoodFixing.LagScrew, 0.55, 0.5 * Us.In, (4 - 1.5 - 0.3125) * Us.In)).AllowableN, tolerance: 0.1);
+
     // Source:    Wood Handbook, chapter 8: a lag screw in end grain holds about three quarters of side grain.
     // Seen:      one page of the handbook (issuhub 5801/200).
     // Tolerance: the text says *about*; the code takes it exactly.
