@@ -13,7 +13,7 @@ namespace Wainwright.Methods.Retention;
 /// <param name="LowG">Proved to hold up to here [g]. Infinite when thrown against something that only pushes. Below 0 when it does not carry its own weight: −0.6 when 0.4 of the weight is carried.</param>
 /// <param name="HighG">Proved to let go here [g]; equal to <paramref name="LowG"/> but for rounding.</param>
 /// <param name="CarriesItself">False when it cannot stand at rest without friction; both bounds then speak of the share of its weight and are the same in all directions.</param>
-/// <param name="FirstYieldG">Elastic, supports one-sided: the first fixing reaches its strength here [g]. Never above <paramref name="LowG"/>.</param>
+/// <param name="FirstYieldG">Elastic, supports one-sided: the first fixing reaches its strength here [g]. Never above <paramref name="LowG"/>; not a number when it was not asked for.</param>
 /// <param name="GoverningFixing">The fixing that does most of the resisting when all lets go; absent when none resists.</param>
 /// <param name="FirstFixing">The fixing that reaches its strength first; absent when none does.</param>
 /// <param name="Mechanism">How each body begins to move; empty when nothing can.</param>
@@ -37,12 +37,16 @@ public sealed record LoadFactor(
     public static LoadFactor Of(Held held, Vector3D direction) => Of(held, [direction])[0];
 
     /// <summary>Several directions at once: cheaper than one by one, for what was learnt in one serves the next.</summary>
+    /// <param name="held">Bodies, fixings and contacts.</param>
+    /// <param name="directions">The ways everything is thrown; each of any length above 0.</param>
+    /// <param name="shape">The strength region, as it is or as a polyhedron.</param>
+    /// <param name="firstYield">Whether first yield is asked for too, which costs far more than the limit; without it <see cref="FirstYieldG"/> is not a number.</param>
     /// <inheritdoc cref="Of(Held, Vector3D)"/>
-    public static IReadOnlyList<LoadFactor> Of(Held held, IReadOnlyList<Vector3D> directions, RegionShape shape = default)
+    public static IReadOnlyList<LoadFactor> Of(Held held, IReadOnlyList<Vector3D> directions, RegionShape shape = default, bool firstYield = true)
     {
         var rig = new Rig(held);
         var solver = new LimitSolver(rig, shape);
-        var springs = new FirstYield(rig);
+        var springs = firstYield ? new FirstYield(rig) : null;
         return [.. directions.Select(d => Answer.Of(rig, solver, springs, d.Unit()))];
     }
 }

@@ -5,10 +5,10 @@ namespace Wainwright.Methods.Retention.Limit;
 /// <summary>The solver's flat arrays as a load factor in the words of the trade.</summary>
 static class Answer
 {
-    public static LoadFactor Of(Rig rig, LimitSolver solver, FirstYield springs, Vector3D direction)
+    public static LoadFactor Of(Rig rig, LimitSolver solver, FirstYield? springs, Vector3D direction)
     {
         var solved = solver.Of(direction);
-        var (firstG, first) = solved.CarriesItself ? springs.Of(direction) : (solved.LowG, null);
+        var (firstG, first) = springs is null ? (double.NaN, null) : solved.CarriesItself ? springs.Of(direction) : (solved.LowG, null);
         var forces = solver.Forces(solved.State);
         return new(direction, solved.LowG, solved.HighG, solved.CarriesItself,
             Math.Min(firstG, solved.LowG), Governing(rig, solved.Motion), first,
