@@ -2,59 +2,61 @@ using Wainwright.Methods.Retention.Limit;
 
 namespace Wainwright.Methods.Retention.Elastic;
 
-/// <summary>Raises the throw from 0 until the first fixing reaches its strength, from one change of what touches and what pulls to the next.</summary>
+/// <summary>Raises the throw from 0 until the first fixing reaches its strength.</summary>
+/// <remarks>
+/// Between two changes of what pulls and what touches all forces go straight, so the way to the edge of each region is known;
+/// it is gone in strides of a quarter of the collapse load at most, and a stride that ends outside is narrowed down.
+/// A fixing that reached its strength and eased again within one stride would be missed.
+/// </remarks>
 sealed class FirstYield(Rig rig)
 {
-    private const double Beyond = 1e-7, Noise = 1e-8;
-    private const int MostChanges = 2_000;
+    private const double Sharp = 1e-8, NeverG = 1e4;
+    private const int MostStrides = 200, MostLooks = 80;
 
     private readonly Springs _springs = new(rig);
     private readonly double[] _weight = rig.LoadN(new(0, 0, -1)), _load = new double[rig.Degrees];
 
+    /// <param name="direction">Unit vector.</param>
+    /// <param name="collapseG">Load factor of the limit analysis: no elastic state within the strengths lies beyond [g].</param>
     /// <returns>The throw [g], 0 when it yields at rest or the springs do not hold it, infinite when never; and the fixing.</returns>
-    public (double G, int? Fixing) Of(Vector3D direction)
+    public (double G, int? Fixing) Of(Vector3D direction, double collapseG)
     {
         var thrown = rig.LoadN(direction);
         var state = _springs.AtEase();
         if (!_springs.Settle(state, _weight)) return (0, null);
-        if (Most(state) is { Share: >= 1, Fixing: var early }) return (0, early);
-        var (at, least) = (0.0, Beyond);
-        for (var change = 0; change < MostChanges; change++)
+        var (share, worst) = Most(state);
+        if (share >= 1) return (0, worst);
+        var at = 0.0;
+        for (var stride = 0; stride < MostStrides; stride++)
         {
-            var now = at + Beyond * (1 + at);
-            if (!SettleAt(state, thrown, now)) return (at, null);
-            var rate = _springs.Rate(state, thrown);
-            var (reach, fixing) = Reach(state, rate);
-            var next = NextChange(state, rate);
-            if (reach <= next) return double.IsInfinity(reach) ? (reach, null) : Sharpen(state, thrown, at, now + reach, fixing);
-            // a contact that only just touches opens and closes by rounding: stride on, further each time
-            least = next < least ? 2 * least : Beyond;
-            next = Math.Max(next, least * (1 + at));
-            for (var r = 0; r < state.Moved.Length; r++) state.Moved[r] += next * rate.Moved[r];
-            for (var c = 0; c < state.ContactN.Length; c++) state.ContactN[c] = Math.Max(0, state.ContactN[c] + next * rate.ContactN[c]);
-            at = now + next;
+            var (reach, _) = Reach(state, _springs.Rate(state, thrown));
+            if (at + reach > NeverG && double.IsInfinity(collapseG)) return (double.PositiveInfinity, null);
+            var next = at + Math.Min(Math.Max(reach, 1e-6 * (1 + at)), double.IsInfinity(collapseG) ? 10 + at : Math.Max(collapseG, 1e-3) / 4);
+            if (!SettleAt(state, thrown, next)) return (at, worst);
+            var (nextShare, nextWorst) = Most(state);
+            if (Math.Abs(nextShare - 1) <= Sharp) return (next, nextWorst);
+            if (nextShare > 1) return Narrow(state, thrown, (at, share), (next, nextShare));
+            (at, share, worst) = (next, nextShare, nextWorst);
         }
-        throw new InvalidOperationException($"first yield: more than {MostChanges} changes of contact");
+        throw new InvalidOperationException($"first yield: not reached in {MostStrides} strides");
     }
 
-    /// <summary>Looks whether the fixing stands at its strength there, and halves the interval where a stride went past a change.</summary>
-    private (double G, int? Fixing) Sharpen(Springs.State state, double[] thrown, double low, double high, int? fixing)
+    /// <summary>Regula falsi after Illinois: the share is below 1 at one end and above at the other.</summary>
+    private (double G, int? Fixing) Narrow(Springs.State state, double[] thrown, (double G, double Share) low, (double G, double Share) high)
     {
-        for (var look = 0; look < 60; look++)
+        var (below, above) = (low.Share - 1, high.Share - 1);
+        var fixing = (int?)null;
+        for (var look = 0; look < MostLooks && high.G - low.G > Sharp * (1 + high.G); look++)
         {
-            if (!SettleAt(state, thrown, high)) return (low, fixing);
-            var (share, worst) = Most(state);
-            if (Math.Abs(share - 1) <= 1e-7 || high - low <= 1e-9 * (1 + high)) return (high, worst);
-            if (share < 1) (low, high) = (high, high + Math.Max(1e-7 * (1 + high), (1 - share) * (high + 1)));
-            else
-            {
-                var middle = (low + high) / 2;
-                if (!SettleAt(state, thrown, middle)) return (low, fixing);
-                if (Most(state).Share >= 1) high = middle;
-                else low = middle;
-            }
+            // a share of infinity (a fixing that carries nothing one way) has no chord
+            var middle = double.IsInfinity(above) || look % 8 == 7 ? (low.G + high.G) / 2 : (high.G * below - low.G * above) / (below - above);
+            if (!SettleAt(state, thrown, middle)) return (low.G, fixing);
+            (var share, fixing) = Most(state);
+            if (Math.Abs(share - 1) <= Sharp) return (middle, fixing);
+            if (share < 1) (low, below, above) = ((middle, share), share - 1, above / 2);
+            else (high, above, below) = ((middle, share), share - 1, below / 2);
         }
-        return (high, fixing);
+        return (low.G, fixing);
     }
 
     private bool SettleAt(Springs.State state, double[] thrown, double g)
@@ -81,7 +83,7 @@ sealed class FirstYield(Rig rig)
         for (var i = 0; i < rig.Fixings.Length; i++)
         {
             var (from, by) = (_springs.Force(i, state.Moved), _springs.Force(i, rate.Moved));
-            var slack = from.PullN <= 0;
+            var slack = !state.Pulls[i];
             var reach = Reach(rig.Fixings[i], slack ? 0 : from.PullN, slack ? 0 : by.PullN, from.ShearN, by.ShearN);
             if (reach < least) (least, fixing) = (reach, i);
         }
@@ -113,30 +115,5 @@ sealed class FirstYield(Rig rig)
         var q = -0.5 * (b + (b < 0 ? -1 : 1) * Math.Sqrt(inside));
         var (one, two) = (q / a, q == 0 ? double.PositiveInfinity : c / q);
         return Math.Min(one > 0 ? one : double.PositiveInfinity, two > 0 ? two : double.PositiveInfinity);
-    }
-
-    /// <summary>How far until a pull spring wakes or goes slack, or a contact opens or closes. A change by rounding alone is none.</summary>
-    private double NextChange(Springs.State state, Springs.State rate)
-    {
-        var next = double.PositiveInfinity;
-        var (moved, moving) = (Noise * Largest(state.Moved), Noise * Largest(rate.Moved));
-        var (pushed, pushing) = (Noise * Largest(state.ContactN), Noise * Largest(rate.ContactN));
-        foreach (ref readonly var fixing in rig.Fixings.AsSpan())
-            next = Math.Min(next, Crossing(fixing.Axis.Dot(fixing.Slip(state.Moved)), fixing.Axis.Dot(fixing.Slip(rate.Moved)), moved, moving));
-        for (var c = 0; c < rig.Contacts.Length; c++)
-            next = Math.Min(next, state.ContactN[c] > 0
-                ? Crossing(state.ContactN[c], rate.ContactN[c], pushed, pushing)
-                : Crossing(rig.Contacts[c].Parting(state.Moved), rig.Contacts[c].Parting(rate.Moved), moved, moving));
-        return next;
-    }
-
-    private static double Crossing(double value, double by, double noise, double noiseBy) =>
-        value * by < 0 && Math.Abs(by) > noiseBy ? Math.Max(0, Math.Abs(value) - noise) / Math.Abs(by) : double.PositiveInfinity;
-
-    private static double Largest(double[] values)
-    {
-        var most = 0.0;
-        foreach (var v in values) most = Math.Max(most, Math.Abs(v));
-        return most;
     }
 }

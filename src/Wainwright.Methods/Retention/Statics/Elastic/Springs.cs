@@ -14,9 +14,9 @@ sealed class Springs
 
     private readonly Rig _rig;
     private readonly double[] _pull, _shear;
-    private readonly (Vector3D First, Vector3D Second)[] _across;
+    private readonly SpringRows[] _pullRows, _contactRows;
     private readonly double _stiffest, _contact;
-    private readonly double[] _gradient, _step, _trial, _hessian;
+    private readonly double[] _gradient, _step, _trial, _hessian, _shearOnly;
 
     public Springs(Rig rig)
     {
@@ -24,21 +24,33 @@ sealed class Springs
         // no strength, no spring: a sheared screw does not help until it breaks
         _pull = [.. rig.Held.Fixings.Select(f => f.Strength.PullN > 0 ? f.Strength.PullStiffnessNPerMm : 0)];
         _shear = [.. rig.Held.Fixings.Select(f => f.Strength.ShearN > 0 ? f.Strength.ShearStiffnessNPerMm : 0)];
-        _across = [.. rig.Fixings.Select(f => f.Axis.Across())];
         _stiffest = _pull.Concat(_shear).DefaultIfEmpty(0).Max();
         if (_stiffest <= 0) _stiffest = 1;
-        _contact = 1e3 * _stiffest;
-        (_gradient, _step, _trial, _hessian) = (new double[rig.Degrees], new double[rig.Degrees], new double[rig.Degrees], new double[rig.Degrees * rig.Degrees]);
+        // far stiffer than all springs together: few raises of the multipliers
+        _contact = 1e3 * (_stiffest + _pull.Sum() + _shear.Sum());
+        (_gradient, _step, _trial) = (new double[rig.Degrees], new double[rig.Degrees], new double[rig.Degrees]);
+        (_hessian, _shearOnly) = (new double[rig.Degrees * rig.Degrees], new double[rig.Degrees * rig.Degrees]);
+        _pullRows = [.. rig.Fixings.Select(f => new SpringRows(f.Axis, f))];
+        _contactRows = [.. rig.Contacts.Select(c => new SpringRows(c.Normal, c.Body, c.ArmBody, c.To, c.ArmTo))];
+        for (var r = 0; r < rig.Degrees; r++) _shearOnly[r * rig.Degrees + r] = Faint * _stiffest;
+        for (var i = 0; i < rig.Fixings.Length; i++)
+        {
+            var (first, second) = rig.Fixings[i].Axis.Across();
+            new SpringRows(first, rig.Fixings[i]).Spread(_shear[i], _shearOnly, rig.Degrees);
+            new SpringRows(second, rig.Fixings[i]).Spread(_shear[i], _shearOnly, rig.Degrees);
+        }
     }
 
-    /// <summary>Displacements [mm; turning × reach] and contact forces [N] in one state.</summary>
-    public sealed class State(int degrees, int contacts)
+    /// <summary>Displacements [mm; turning × reach] and contact forces [N] in one state, and what is at work there.</summary>
+    public sealed class State(int degrees, int fixings, int contacts)
     {
         public double[] Moved { get; } = new double[degrees];
         public double[] ContactN { get; } = new double[contacts];
+        public bool[] Pulls { get; } = new bool[fixings];
+        public bool[] Touches { get; } = new bool[contacts];
     }
 
-    public State AtEase() => new(_rig.Degrees, _rig.Contacts.Length);
+    public State AtEase() => new(_rig.Degrees, _rig.Fixings.Length, _rig.Contacts.Length);
 
     /// <summary>Finds equilibrium with a load from a nearby state; changes the state.</summary>
     /// <returns>False when springs and contacts cannot hold the load.</returns>
@@ -60,21 +72,28 @@ sealed class Springs
         return Holds(state, loadN, size);
     }
 
-    /// <summary>How displacements and contact forces change with the load while everything that touches stays touching.</summary>
+    /// <summary>How displacements and contact forces change with the load while what is at work stays at work.</summary>
     public State Rate(State at, double[] loadN)
     {
         var rate = AtEase();
         Hessian(at);
         if (!Cholesky.Factor(_hessian, _rig.Degrees)) throw new InvalidOperationException("the springs lost their rank");
-        for (var raise = 0; raise < 8; raise++)
+        for (var raise = 0; raise < MostRaises; raise++)
         {
             Array.Copy(loadN, _step, _step.Length);
             for (var c = 0; c < rate.ContactN.Length; c++)
-                if (at.ContactN[c] > 0) Add(_step, _rig.Contacts[c], rate.ContactN[c]);
+                if (at.Touches[c]) Add(_step, _rig.Contacts[c], rate.ContactN[c]);
             Cholesky.Solve(_hessian, _rig.Degrees, _step);
             Array.Copy(_step, rate.Moved, _step.Length);
+            var (off, most) = (0.0, 0.0);
             for (var c = 0; c < rate.ContactN.Length; c++)
-                if (at.ContactN[c] > 0) rate.ContactN[c] -= _contact * _rig.Contacts[c].Parting(rate.Moved);
+            {
+                if (!at.Touches[c]) continue;
+                var change = _contact * _rig.Contacts[c].Parting(rate.Moved);
+                rate.ContactN[c] -= change;
+                (off, most) = (Math.Max(off, Math.Abs(change)), Math.Max(most, Math.Abs(rate.ContactN[c])));
+            }
+            if (off <= Settled * most) break;
         }
         return rate;
     }
@@ -91,10 +110,11 @@ sealed class Springs
     private bool Newton(State state, double[] loadN, double size)
     {
         var energy = Energy(state, state.Moved, loadN);
+        Look(state);
         for (var n = 0; n < MostNewton; n++)
         {
             Gradient(state, loadN);
-            if (Largest(_gradient) <= 1e-12 * size) return true;
+            if (Largest(_gradient) <= 1e-13 * size) return true;
             Hessian(state);
             if (!Cholesky.Factor(_hessian, _rig.Degrees)) return false;
             for (var r = 0; r < _step.Length; r++) _step[r] = -_gradient[r];
@@ -106,21 +126,20 @@ sealed class Springs
             {
                 for (var r = 0; r < _trial.Length; r++) _trial[r] = state.Moved[r] + length * _step[r];
                 var next = Energy(state, _trial, loadN);
-                if (next <= energy + 1e-4 * length * slope || length < 1e-6)
-                {
-                    var gained = energy - next;
-                    energy = next;
-                    Array.Copy(_trial, state.Moved, _trial.Length);
-                    if (gained <= 1e-15 * Math.Abs(energy) && length == 1) return true;
-                    break;
-                }
+                if (next > energy + 1e-4 * length * slope + 1e-14 * Math.Abs(energy) && length > 1e-6) continue;
+                energy = next;
+                break;
             }
+            Array.Copy(_trial, state.Moved, _trial.Length);
+            // the energy is quadratic as long as the same springs work: a full step within one piece is the lowest point
+            if (!Look(state) && length == 1) return true;
         }
         return true;
     }
 
     private bool Holds(State state, double[] loadN, double size)
     {
+        Look(state);
         Gradient(state, loadN);
         // what the faint spring carries along a free motion is what nothing real carries
         var faint = Faint * _stiffest * Largest(state.Moved);
@@ -160,36 +179,30 @@ sealed class Springs
             if (state.ContactN[c] - _contact * _rig.Contacts[c].Parting(state.Moved) is var push and > 0) Add(_gradient, _rig.Contacts[c], -push);
     }
 
-    private void Hessian(State state)
+    /// <summary>Reads off the displacements what pulls and what touches.</summary>
+    /// <returns>True when that has changed.</returns>
+    private bool Look(State state)
     {
-        Array.Clear(_hessian);
-        var n = _rig.Degrees;
-        for (var r = 0; r < n; r++) _hessian[r * n + r] = Faint * _stiffest;
-        for (var i = 0; i < _rig.Fixings.Length; i++)
-        {
-            ref readonly var arm = ref _rig.Fixings[i];
-            var (first, second) = _across[i];
-            Spread(first, _shear[i], arm.Body, arm.ArmBody, arm.To, arm.ArmTo);
-            Spread(second, _shear[i], arm.Body, arm.ArmBody, arm.To, arm.ArmTo);
-            if (arm.Axis.Dot(arm.Slip(state.Moved)) > 0) Spread(arm.Axis, _pull[i], arm.Body, arm.ArmBody, arm.To, arm.ArmTo);
-        }
-        for (var c = 0; c < _rig.Contacts.Length; c++)
-        {
-            ref readonly var contact = ref _rig.Contacts[c];
-            if (state.ContactN[c] - _contact * contact.Parting(state.Moved) > 0) Spread(contact.Normal, _contact, contact.Body, contact.ArmBody, contact.To, contact.ArmTo);
-        }
+        var changed = false;
+        for (var i = 0; i < state.Pulls.Length; i++) changed |= Set(ref state.Pulls[i], _rig.Fixings[i].Axis.Dot(_rig.Fixings[i].Slip(state.Moved)) > 0 && _pull[i] > 0);
+        for (var c = 0; c < state.Touches.Length; c++) changed |= Set(ref state.Touches[c], state.ContactN[c] - _contact * _rig.Contacts[c].Parting(state.Moved) > 0);
+        return changed;
     }
 
-    private void Spread(Vector3D way, double stiffness, int body, Vector3D armBody, int to, Vector3D armTo)
+    private static bool Set(ref bool place, bool value)
     {
-        if (stiffness == 0) return;
-        Span<double> one = stackalloc double[12];
-        Span<int> at = stackalloc int[12];
-        Relative.Add(one, 0, armBody, to < 0 ? -1 : 1, armTo, way);
-        var count = to < 0 ? 6 : 12;
-        for (var k = 0; k < count; k++) at[k] = k < 6 ? 6 * body + k : 6 * to + k - 6;
-        for (var r = 0; r < count; r++)
-            for (var c = 0; c < count; c++) _hessian[at[r] * _rig.Degrees + at[c]] += stiffness * one[r] * one[c];
+        if (place == value) return false;
+        place = value;
+        return true;
+    }
+
+    private void Hessian(State state)
+    {
+        Array.Copy(_shearOnly, _hessian, _hessian.Length);
+        for (var i = 0; i < state.Pulls.Length; i++)
+            if (state.Pulls[i]) _pullRows[i].Spread(_pull[i], _hessian, _rig.Degrees);
+        for (var c = 0; c < state.Touches.Length; c++)
+            if (state.Touches[c]) _contactRows[c].Spread(_contact, _hessian, _rig.Degrees);
     }
 
     private static void Add(double[] rows, in ContactArm contact, double push) =>

@@ -8,7 +8,7 @@ static class Answer
     public static LoadFactor Of(Rig rig, LimitSolver solver, FirstYield? springs, Vector3D direction)
     {
         var solved = solver.Of(direction);
-        var (firstG, first) = springs is null ? (double.NaN, null) : solved.CarriesItself ? springs.Of(direction) : (solved.LowG, null);
+        var (firstG, first) = springs is null ? (double.NaN, null) : solved.CarriesItself ? springs.Of(direction, solved.LowG) : (solved.LowG, null);
         var forces = solver.Forces(solved.State);
         return new(direction, solved.LowG, solved.HighG, solved.CarriesItself,
             Math.Min(firstG, solved.LowG), Governing(rig, solved.Motion), first,

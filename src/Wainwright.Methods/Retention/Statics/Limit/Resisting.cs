@@ -10,6 +10,8 @@ readonly record struct Resisting(double PullN, Vector3D ShearN, double Power)
     {
         var outward = fixing.Axis.Dot(slip);
         var along = slip - outward * fixing.Axis;
+        // where the slip is nearly all outward, what is left over by rounding is not square to the axis
+        along -= fixing.Axis.Dot(along) * fixing.Axis;
         var sideways = along.Length;
         var (pull, shear) = (outward > 0 ? outward * fixing.PullN : 0, sideways * fixing.ShearN);
         var (pullN, shearN, power) = fixing.Sharing switch
