@@ -56,6 +56,12 @@ public sealed class MetalTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SheetScrewEn.BearingN(4.8, 1.2, 1, Mpa));
     }
 
+    [Theory]
+    [InlineData(4.8, 1.6)]
+    [InlineData(5, 1.6)]
+    [InlineData(6.3, 1.8)]
+    public void A_tapping_screw_has_the_pitch_of_the_nearest_size(double nominalMm, double pitchMm) => Assert.Equal(pitchMm, SheetScrewEn.UsualPitchMm(nominalMm));
+
     [Fact]
     public void A_bolt_shears_at_six_tenths()
     {

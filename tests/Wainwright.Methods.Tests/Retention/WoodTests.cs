@@ -31,6 +31,18 @@ public sealed class WoodTests
     }
 
     [Fact]
+    public void Roots_lie_between_the_tabled_ones_and_keep_their_ratio_beyond()
+    {
+        Assert.Equal(0.131 * 25.4, ScrewSteel.RootMm(WoodFixing.WoodScrew, ScrewSteel.NominalMm(8)), tolerance: 1e-9);
+        Assert.InRange(ScrewSteel.RootMm(WoodFixing.WoodScrew, 4.3), 0.131 * 25.4, 0.142 * 25.4);
+        Assert.Equal(0.113 / 0.138, ScrewSteel.RootMm(WoodFixing.WoodScrew, 3) / 3, tolerance: 1e-9);
+        Assert.Equal(0.196 / 0.242, ScrewSteel.RootMm(WoodFixing.WoodScrew, 7) / 7, tolerance: 1e-9);
+        Assert.True(ScrewSteel.ChipboardRootMm(4) < ScrewSteel.RootMm(WoodFixing.WoodScrew, 4));
+        Assert.Equal(8, ScrewSteel.UsualHeadMm(4));
+        Assert.True(ScrewSteel.BendingYieldMPa(WoodFixing.WoodScrew, 6) < ScrewSteel.BendingYieldMPa(WoodFixing.WoodScrew, 3.5));
+    }
+
+    [Fact]
     public void An_offcut_tells_its_density() => Assert.Equal(0.5, WoodDensity.OfOffcut(0.55, 1_000, 100, 10, 0.10), tolerance: 1e-9);
 
     [Fact]
@@ -136,6 +148,14 @@ public sealed class WoodTests
 
     [Fact]
     public void A_furniture_screw_leaves_the_range_of_eurocode() => Assert.Equal(2, Ec5Axial.Of(new(4, 2.6, 12, 350)).OutsideRange.Count);
+
+    [Theory]
+    [InlineData(36, 1)]
+    [InlineData(30, 0.5)]
+    [InlineData(24, 0)]
+    [InlineData(10, 0)]
+    public void A_short_smooth_nail_holds_less_and_a_very_short_one_nothing(double depthMm, double part) =>
+        Assert.Equal(part * 20e-6 * 350 * 350 * 3 * depthMm, Ec5Axial.SmoothNailN(3, depthMm, 350), tolerance: 1e-9);
 
     [Theory]
     [InlineData(4, 90, 28, 20)]

@@ -25,7 +25,7 @@ public enum CaseKind
 /// <param name="RearwardG">Thrown rearward [g].</param>
 /// <param name="SidewaysG">Thrown to either side [g].</param>
 /// <param name="UpG">Thrown up [g], as printed; see <see cref="Demand.Added"/>.</param>
-/// <param name="DownG">Thrown down [g], as printed.</param>
+/// <param name="DownG">Thrown down [g], as printed; taken as besides gravity unless the next says otherwise.</param>
 /// <param name="DownIsGravity">The printed figure down is gravity itself, nothing besides.</param>
 /// <param name="Source">Document.</param>
 /// <param name="How">How the figures are known.</param>

@@ -18,6 +18,17 @@ public static class SheetScrewEn
     /// <summary>Partial factor for a design value [-].</summary>
     public const double PartialFactor = 1.25;
 
+    /// <summary>Pitch of the usual tapping thread (ISO 1478, from memory) [mm]: of the tabled size nearest to the given one.</summary>
+    /// <param name="nominalMm">Nominal diameter [mm], above 0.</param>
+    public static double UsualPitchMm(double nominalMm)
+    {
+        Must.BePositive(nominalMm);
+        return Pitches.MinBy(p => Math.Abs(p.NominalMm - nominalMm)).PitchMm;
+    }
+
+    static readonly (double NominalMm, double PitchMm)[] Pitches =
+        [(2.2, 0.8), (2.9, 1.1), (3.3, 1.3), (3.5, 1.3), (3.9, 1.3), (4.2, 1.4), (4.8, 1.6), (5.5, 1.8), (6.3, 1.8), (8, 2.1)];
+
     /// <summary>Characteristic pull-through of the head [N].</summary>
     /// <param name="headMm">Diameter of head or washer [mm], above 0.</param>
     /// <param name="sheetMm">Sheet under the head [mm], above 0.</param>

@@ -3,7 +3,8 @@ namespace Wainwright.Methods.Retention;
 /// <summary>Characteristic withdrawal of screws and smooth nails after Eurocode 5.</summary>
 /// <remarks>
 /// Screws of 6 to 12 mm, root 0.6 to 0.75 of nominal: fax = 0.52·d^−0.5·lef^−0.1·ρ^0.8, Fax = n^0.9·fax·d·lef·kd/(1.2·cos²α + sin²α),
-/// kd = d/8 up to 1, lef at least 6 d. (A public notebook misprints the exponent of ρ as 0.08.) Smooth nails fax = 20e-6·ρ².
+/// kd = d/8 up to 1, lef at least 6 d. (A public notebook misprints the exponent of ρ as 0.08.) Smooth nails fax = 20e-6·ρ², whole from 12 d of
+/// penetration, t/(4·d) − 2 of it down to 8 d, none below.
 /// </remarks>
 public static class Ec5Axial
 {
@@ -48,6 +49,9 @@ public static class Ec5Axial
     /// <param name="penetrationMm">In the point side [mm], 0 or more.</param>
     /// <param name="characteristicKgPerM3">Characteristic density [kg/m³], above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value leaves its range.</exception>
-    public static double SmoothNailN(double diameterMm, double penetrationMm, double characteristicKgPerM3) =>
-        20e-6 * Math.Pow(Must.BePositive(characteristicKgPerM3), 2) * Must.BePositive(diameterMm) * Must.NotBeNegative(penetrationMm);
+    public static double SmoothNailN(double diameterMm, double penetrationMm, double characteristicKgPerM3)
+    {
+        var depth = Must.NotBeNegative(penetrationMm) / Must.BePositive(diameterMm);
+        return 20e-6 * Math.Pow(Must.BePositive(characteristicKgPerM3), 2) * diameterMm * penetrationMm * Math.Clamp((depth / 4) - 2, 0, 1);
+    }
 }

@@ -7,7 +7,7 @@ public static class ScrewSteel
     /// <summary>Sizes and bending yield strengths.</summary>
     public static readonly Basis Basis = new(
         Source: "NDS 2015/2018, appendix L and table I1; together with the yield equations they reproduce tables 12K, 12L and 12M",
-        Assumes: ["common steel; stainless and brass screws are softer", "US wood-screw forms: metric chipboard screws have thinner roots, about 0.6 of nominal"],
+        Assumes: ["common steel; stainless and brass screws are softer", "US wood-screw forms; metric chipboard screws: ChipboardRootMm"],
         Caution: "Chipboard and drywall screws are hard and brittle: they snap where these bend.",
         How: Provenance.FromMemory);
 
@@ -32,6 +32,14 @@ public static class ScrewSteel
         var ((n0, r0), (n1, r1)) = (sizes[above - 1], sizes[above]);
         return (r0 + ((inches - n0) / (n1 - n0) * (r1 - r0))) * UsUnits.MmPerIn;
     }
+
+    /// <summary>Root of a metric chipboard screw [mm]: 0.63 of nominal; common practice, no source.</summary>
+    /// <param name="nominalMm">Nominal diameter [mm], above 0.</param>
+    public static double ChipboardRootMm(double nominalMm) => 0.63 * Must.BePositive(nominalMm);
+
+    /// <summary>Usual countersunk head [mm]: twice nominal; common practice, no source. Measure where it decides.</summary>
+    /// <param name="nominalMm">Nominal diameter [mm], above 0.</param>
+    public static double UsualHeadMm(double nominalMm) => 2 * Must.BePositive(nominalMm);
 
     /// <summary>Nominal diameter of a US screw number [mm]: 0.060 in + 0.013 in for each number.</summary>
     /// <param name="number">Screw number, 0 to 24.</param>
