@@ -1,14 +1,15 @@
 namespace Wainwright.Methods.Retention;
 
 /// <summary>Screw in sheet steel pulled and pushed across at once: how much of its strength is used.</summary>
-/// <remarks>Q/Pns + 0.71·T/Pnov against 1.10, Q/Pns + T/Pnot against 1.15, V/Pss + T/Pts against 1.3, each over its safety factor.</remarks>
+/// <remarks>Q/Pns + 0.71·T/Pnov against 1.10, Q/Pns + T/Pnot against 1.15, V/Pss + T/Pts against 1.3, each over its safety factor. In the
+/// first the shear strength is the bearing of the sheet under the head, 2.7·t1·d·Fu1.</remarks>
 public static class SheetScrewCombined
 {
     /// <summary>Interaction lines of the older text.</summary>
     public static readonly Basis Basis = new(
-        Source: "AISI S100-12, sections E4.5.1 to E4.5.3",
+        Source: "AISI S100-12, sections E4.5.1 (as webcivil.com prints it) to E4.5.3 (from memory)",
         Assumes: ["nominal values of the same screw and text"],
-        Caution: "Constants from memory: check them before they decide.",
+        Caution: "The lines for pull-out and for the screw itself are from memory: check them before they decide.",
         How: Provenance.FromMemory);
 
     /// <summary>One line of interaction.</summary>

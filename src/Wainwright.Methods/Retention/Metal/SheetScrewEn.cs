@@ -10,7 +10,7 @@ public static class SheetScrewEn
 {
     /// <summary>Table 8.2 of the cold-formed steel part.</summary>
     public static readonly Basis Basis = new(
-        Source: "EN 1993-1-3:2006, table 8.2 (from memory, in part as a public page quotes it)",
+        Source: "EN 1993-1-3:2006, table 8.2 (pull-through and pull-out in part as eurocode.us quotes them; bearing from memory, an open library's later version agrees)",
         Assumes: ["screws of 3 to 8 mm, sheets of 0.5 to 1.5 mm", "end distance three diameters"],
         Caution: "Characteristic values; a second practice beside AISI S100, which gives more for pull-out.",
         How: Provenance.FromMemory);
