@@ -68,13 +68,21 @@ public sealed record MovingThing
 /// <summary>Gas springs of a lid or flap, all alike.</summary>
 public sealed record GasSpring
 {
-    /// <summary>Force of one, pushed in halfway or as printed on it, at 20 °C [N].</summary>
+    /// <summary>Force of one drawn out, as printed on it, at 20 °C [N]; absent when it was not read.</summary>
     [Limits(1, 10_000)]
     public Measured? ForceN { get; init; }
 
     /// <summary>How many.</summary>
     [Limits(1, 8)]
     public required int Count { get; init; }
+
+    /// <summary>Length drawn out, eye to eye [mm]; absent when not measured.</summary>
+    [Limits(50, 2_000)]
+    public double? DrawnOutMm { get; init; }
+
+    /// <summary>Stroke [mm]; absent when not measured.</summary>
+    [Limits(10, 1_000)]
+    public double? StrokeMm { get; init; }
 
     /// <summary>The end on the part that stays [mm].</summary>
     public required Place FixedAt { get; init; }

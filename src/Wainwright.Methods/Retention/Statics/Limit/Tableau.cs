@@ -14,7 +14,7 @@ sealed record Column(Kind Kind, int Index, double[] Rows, double[] Motion);
 /// <remarks>Columns come from an oracle, so only the basis is kept. The inverse is dense: six rows a body and one a joint.</remarks>
 sealed class Tableau
 {
-    private const double Pivot = 1e-9;
+    private const double Pivot = 1e-7;
     private const int FreshAfter = 60;
 
     private readonly int _rows, _degrees;

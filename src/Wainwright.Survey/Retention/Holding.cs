@@ -1,0 +1,80 @@
+using Wainwright.Fitout;
+using Wainwright.Methods.Retention;
+
+namespace Wainwright.Survey.Retention;
+
+/// <summary>Will it hold: from the record of a van to a factor in g for each part and direction, with its doubt.</summary>
+public static class Holding
+{
+    /// <summary>Every fitted part, those that fall shortest first.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="cases">What to judge against; none for the job's own choice.</param>
+    public static JobHolding Of(Job job, params IReadOnlyList<LoadCase> cases)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var chosen = Chosen(job, cases);
+        var who = new WhoHolds(job);
+        var worth = new JointWorths(job);
+        return new(job, chosen, [.. job.Parts.Select(p => Of(job, p, chosen, who, worth, ThrowDirections.All)).OrderBy(Hazard)]);
+    }
+
+    /// <summary>One part.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="part">The part; must be in the job.</param>
+    /// <param name="cases">What to judge against; none for the job's own choice.</param>
+    /// <exception cref="ArgumentException">The job has no such part.</exception>
+    public static PartHolding Of(Job job, PartId part, params IReadOnlyList<LoadCase> cases)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var found = job.Parts.FirstOrDefault(p => p.Id == part) ?? throw new ArgumentException($"there is no part “{part}”", nameof(part));
+        return Of(job, found, Chosen(job, cases), new(job), new(job), ThrowDirections.All);
+    }
+
+    /// <summary>What the job is judged against.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="asked">What was asked for; none for the job's own choice.</param>
+    public static IReadOnlyList<LoadCase> Chosen(Job job, IReadOnlyList<LoadCase> asked)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return asked.Count > 0 ? asked : job.JudgedAgainst.Count > 0 ? job.JudgedAgainst : [LoadCase.DrivingLightVan, LoadCase.NineThreeCab];
+    }
+
+    /// <summary>The same in the directions that the cases ask about alone: what a check needs.</summary>
+    internal static PartHolding Quick(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth) =>
+        Of(job, part, cases, who, worth, [.. cases.SelectMany(c => AskedG.Of(c).Select(a => a.Way)).Distinct()]);
+
+    private static PartHolding Of(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth, IReadOnlyList<Vector3D> ways)
+    {
+        var chain = who.Chain(part);
+        var held = How(part, chain);
+        var begun = new PartHolding
+        {
+            Part = part,
+            HeldBy = held,
+            Verdict = Verdict.CannotTell,
+            Because = "",
+            Through = [.. chain.Bodies.Skip(1).Select(b => b.Part.Id)],
+            Riders = [.. who.RidersOn(part.Id).Select(r => r.Id).Distinct()],
+            Assumed = [.. chain.Assumed.Concat(chain.Joints.SelectMany(j => worth[j.Joint.Id].Assumed)).Distinct()],
+        };
+        if (chain.Missing.Count > 0) return begun with { Because = $"not known: {string.Join("; ", chain.Missing)}", NextLook = chain.Missing[0] };
+        begun = begun with { LadenKg = chain.Bodies[0].Kg };
+        if (held == HeldBy.NotRecorded) return begun with { Because = "no fixing is recorded, and nothing says that it stands loose", NextLook = $"how {part.Name} is held: every fixing, its size, place and state" };
+        var (directions, assumed) = held is HeldBy.Nothing or HeldBy.NothingLeft ? StandsLoose.Of(job, chain, who, worth, ways) : (Solved.Of(job, chain, who, worth, ways), []);
+        return Worded.Of(begun with { Directions = directions, Assumed = [.. begun.Assumed.Concat(assumed).Distinct()] }, job, cases, worth);
+    }
+
+    private static HeldBy How(Part part, HeldChain chain)
+    {
+        var own = chain.Joints.Where(j => j.Body == 0).Select(j => j.Joint).ToList();
+        if (own.Count == 0) return part.LooseGoods || part.StandsOn.Count > 0 ? HeldBy.Nothing : HeldBy.NotRecorded;
+        return own.TrueForAll(j => j.State is FixingState.Missing or FixingState.Sheared && (j.StateCount ?? j.Count) >= j.Count) ? HeldBy.NothingLeft : HeldBy.Fixings;
+    }
+
+    /// <summary>Order of hazard: falls short before cannot tell before holds; within these by how much is missing, the heavier first.</summary>
+    private static (int, double, double) Hazard(PartHolding part)
+    {
+        var share = part.Cases.Count == 0 ? 1 : part.Cases.Min(c => c.FactorG is { } g ? g.Likely / c.DemandG : 1);
+        return (part.Verdict switch { Verdict.FallsShort => 0, Verdict.CannotTell => 1, _ => 2 }, share, -(part.LadenKg?.Likely ?? 0));
+    }
+}
