@@ -9,7 +9,7 @@ public static class FixingCondition
 {
     /// <summary>Multipliers.</summary>
     public static readonly Basis Basis = new(
-        Source: "over-driven: a report of 294 screws, 2009 (documents.pub, abstract), 77 % less at the most; wetted: NDS table 11.3.3; end grain: NDS 12.2 and 12.5.2; all others common practice, no source",
+        Source: "over-driven: a report of 294 screws, 2009 (documents.pub, abstract), 77 % less at the most; wetted: NDS table 11.3.3; end grain: NDS 12.2 and 12.5.2; a board's edge weaker than its face and weaker still when damp: Wu 1999 (repository.lsu.edu/agrnr_pubs/1423, abstract), its figure and all others common practice, no source",
         Assumes: ["the trouble is as it was seen, no worse inside"],
         Caution: "A judgement in numbers. One screw pulled out tells more.",
         How: Provenance.CommonPractice);

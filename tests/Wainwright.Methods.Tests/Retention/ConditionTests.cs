@@ -67,6 +67,13 @@ public sealed class ConditionTests
     }
 
     [Fact]
+    public void Plywood_reaches_the_equation_at_best_and_its_edge_less_than_its_face()
+    {
+        Assert.True(WoodHandbookWithdrawal.InPlywood is { High: <= 1, Likely: < 1 });
+        Assert.True(FixingCondition.Of(State.BoardEdge, WoodFixing.WoodScrew).Pull.High < 1);
+    }
+
+    [Fact]
     public void A_rating_counts_by_what_it_says()
     {
         Assert.Equal(new Spread(1_000, 2_000, 3_000), RatedHold.StrengthN(1_000, RatedHold.Rating.WorkingLimit));

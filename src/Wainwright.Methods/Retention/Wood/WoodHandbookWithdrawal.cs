@@ -15,6 +15,12 @@ public static class WoodHandbookWithdrawal
         Caution: "A mean breaking load, not a working value: half of all tests fail below it. No allowance for age, damp, splits or over-driving.",
         How: Provenance.FromMemory);
 
+    /// <summary>
+    /// Part of the equation that plywood reaches, from its face [-]: tests found the equation too high for plywood (Ahn 2021, woodj.org 49-1-93,
+    /// abstract); by how much is common practice, no source. Its edge holds less still: <see cref="FixingCondition.State.BoardEdge"/>.
+    /// </summary>
+    public static Spread InPlywood => new(0.6, 0.8, 1);
+
     const double FullThread = 1.1, EndGrainLag = 0.75;
 
     /// <param name="Fixing">What it is.</param>
