@@ -28,8 +28,7 @@ sealed class LimitSolver
     {
         (_rig, _shape) = (rig, shape);
         _weight = rig.LoadN(new(0, 0, -1));
-        _scaleN = Math.Max(rig.Fixings.Select(f => Math.Max(f.PullN, f.ShearN)).DefaultIfEmpty(0).Max(), _weight.Sum(Math.Abs));
-        if (_scaleN <= 0) _scaleN = 1;
+        _scaleN = Scale();
         _rows = rig.Degrees + rig.Joints;
         _contacts = [.. rig.Contacts.Select((c, i) =>
         {
@@ -39,6 +38,13 @@ sealed class LimitSolver
         })];
     }
 
+    /// <summary>The same bodies, places and contacts with other strengths.</summary>
+    public LimitSolver(LimitSolver other, Rig rig)
+    {
+        (_rig, _shape, _weight, _contacts, _rows) = (rig, other._shape, other._weight, other._contacts, other._rows);
+        _scaleN = Scale();
+    }
+
     /// <summary>At rest under its own weight: the share that it carries, 1 at most.</summary>
     public Solved AtRest => _atRest ??= Climb(new(_rig.Degrees, _rig.Joints), Kind.Weight, _weight);
 
@@ -46,6 +52,16 @@ sealed class LimitSolver
     {
         if (AtRest.LowG < 1) return AtRest with { LowG = AtRest.LowG - 1, HighG = AtRest.HighG - 1, CarriesItself = false };
         return Climb(new(AtRest.State), Kind.Throw, _rig.LoadN(direction));
+    }
+
+    /// <summary>How many times a load can be carried, nothing else acting; a bound below <paramref name="decideAt"/> is enough.</summary>
+    public Solved Times(double[] loadN, double decideAt = 0) => Climb(new(_rig.Degrees, _rig.Joints), Kind.Throw, loadN, decideAt, alone: true);
+
+    private double Scale()
+    {
+        var scale = _weight.Sum(Math.Abs);
+        foreach (ref readonly var fixing in _rig.Fixings.AsSpan()) scale = Math.Max(scale, Math.Max(fixing.PullN, fixing.ShearN));
+        return scale > 0 ? scale : 1;
     }
 
     /// <summary>What each fixing carries in a state [N]: patterns mixed by their weights.</summary>
@@ -73,7 +89,7 @@ sealed class LimitSolver
         return push;
     }
 
-    private Solved Climb(Tableau state, Kind worth, double[] loadN)
+    private Solved Climb(Tableau state, Kind worth, double[] loadN, double decideAt = 0, bool alone = false)
     {
         var load = new double[_rows];
         for (var r = 0; r < loadN.Length; r++) load[r] = -loadN[r] / _scaleN;
@@ -86,12 +102,13 @@ sealed class LimitSolver
         {
             var prices = state.Prices(worth);
             for (var r = 0; r < motion.Length; r++) motion[r] = -prices[r];
-            var column = IntoSupportMost(motion) ?? Resist(motion, prices, loadN, worth, ref high, ref best);
+            var column = IntoSupportMost(motion) ?? Resist(motion, prices, loadN, worth == Kind.Throw && !alone, ref high, ref best);
             low = state.Value(worth);
             var closed = double.IsFinite(high) && high - low <= CloseRelative * Math.Max(1, high);
+            if (high < decideAt) return new(low, high, true, best, state, pivots);
             if (column is null || closed || pivots >= MostPivots) return new(low, high, true, best, state, pivots);
             left = state.Enter(column);
-            if (left is null) return new(double.PositiveInfinity, double.PositiveInfinity, true, [], worth == Kind.Throw ? AtRest.State : state, pivots);
+            if (left is null) return new(double.PositiveInfinity, double.PositiveInfinity, true, [], worth == Kind.Throw && !alone ? AtRest.State : state, pivots);
             if (left.Kind == Kind.Weight && worth == Kind.Weight) return new(1, double.PositiveInfinity, true, [], state, pivots);
         }
     }
@@ -110,7 +127,7 @@ sealed class LimitSolver
     }
 
     /// <summary>Prices the motion: the bound that it proves, and the pattern that resists it most beyond what the program knows.</summary>
-    private Column? Resist(double[] motion, ReadOnlySpan<double> prices, double[] loadN, Kind worth, ref double high, ref double[] best)
+    private Column? Resist(double[] motion, ReadOnlySpan<double> prices, double[] loadN, bool weighed, ref double high, ref double[] best)
     {
         var patterns = new double[_rig.Joints][];
         for (var j = 0; j < patterns.Length; j++) patterns[j] = new double[_rows];
@@ -136,7 +153,7 @@ sealed class LimitSolver
             weight += motion[r] * _weight[r] / _scaleN;
         }
         // the prices make this 1 but for rounding
-        var bound = (total - (worth == Kind.Throw ? weight : 0)) / work;
+        var bound = (total - (weighed ? weight : 0)) / work;
         if (bound < high)
         {
             high = bound;

@@ -52,6 +52,20 @@ sealed class Rig
         Joints = joints.Count;
     }
 
+    private Rig(Rig other, FixingArm[] fixings)
+    {
+        (Held, Contacts, Joints, ReachMm, Degrees) = (other.Held, other.Contacts, other.Joints, other.ReachMm, other.Degrees);
+        Fixings = fixings;
+    }
+
+    /// <summary>The same with other strengths [N].</summary>
+    public Rig With(ReadOnlySpan<double> pullN, ReadOnlySpan<double> shearN)
+    {
+        var fixings = Fixings.ToArray();
+        for (var i = 0; i < fixings.Length; i++) fixings[i] = fixings[i] with { PullN = pullN[i], ShearN = shearN[i] };
+        return new(this, fixings);
+    }
+
     private Vector3D Arm(Vector3D atMm, int body) => (1 / ReachMm) * (atMm - Held.Bodies[body].CentreMm);
 
     private double Far(Vector3D atMm, int body, int? to, string name)
