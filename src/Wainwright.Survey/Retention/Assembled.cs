@@ -25,13 +25,17 @@ internal static class Assembled
             {
                 var said = PullWay.Of(joint, at, part, other);
                 var way = said ?? PullWay.Guessed(at, part, other, room);
-                var strength = one.At(end, share, said is not null || joint.Type == FixingType.Strap);
+                var strength = one.At(end, share, said is not null || joint.Type is FixingType.Strap or FixingType.Pin);
                 var places = joint.Type == FixingType.Strap ? FixingPlaces.AroundPart(at, way, part, joint.Points) : [PullWay.Of(at)];
                 var each = strength with { PullN = strength.PullN / places.Count, ShearN = strength.ShearN / places.Count };
                 foreach (var place in places) fixings.Add((new(joint.Id.Text, place, way, each, body, to), FootMm(joint)));
             }
         }
-        var kept = Reach.Within(fixings.ConvertAll(f => f.Fixing), chain, end);
+        var all = fixings.ConvertAll(f => f.Fixing);
+        var kept = Reach.Within(all, chain, end);
+        // the rest of a sheet hangs on its other fixings
+        for (var b = 1; b < bodies.Count; b++)
+            if (all.Count(f => f.Body == b) is > 0 and var own) bodies[b] = bodies[b] with { MassKg = bodies[b].MassKg * kept.Count(f => f.Body == b) / own };
         List<Contact> contacts = [];
         foreach (var (fixing, foot) in fixings.Where(f => kept.Contains(f.Fixing)))
         {
@@ -45,7 +49,12 @@ internal static class Assembled
         }
         for (var i = 0; i < chain.Bodies.Count; i++) contacts.AddRange(who.Touching.WithVan(chain.Bodies[i].Part, i));
         foreach (var (a, b) in chain.Rests.Concat(chain.Joints.Where(j => j.To is not null).Select(j => (j.Body, j.To!.Value))).Distinct())
-            if (!who.Touching.IsBacking(chain.Bodies[b].Part.Id)) contacts.AddRange(Touching.Between(chain.Bodies[a].Part, a, chain.Bodies[b].Part, b));
+        {
+            if (who.Touching.IsBacking(chain.Bodies[b].Part.Id)) continue;
+            var between = Touching.Between(chain.Bodies[a].Part, a, chain.Bodies[b].Part, b).ToList();
+            contacts.AddRange(between);
+            if (chain.Rests.Contains((a, b)) && !between.Exists(c => c.Normal.Z > 0.5)) contacts.AddRange(Touching.Standing(chain.Bodies[a].Part, a, chain.Bodies[b].Part, b));
+        }
         return new(bodies, [.. fixings.Select(f => f.Fixing).Where(kept.Contains)], [.. contacts.Distinct()]);
     }
 

@@ -15,7 +15,8 @@ public static class Holding
         var chosen = Chosen(job, cases);
         var who = new WhoHolds(job);
         var worth = new JointWorths(job);
-        return new(job, chosen, [.. job.Parts.Select(p => Of(job, p, chosen, who, worth, ThrowDirections.All)).OrderBy(Hazard)]);
+        var pulled = Pulls(job);
+        return new(job, chosen, [.. job.Parts.Select(p => Of(job, p, chosen, who, worth, pulled, ThrowDirections.All)).OrderBy(Hazard)]);
     }
 
     /// <summary>One part.</summary>
@@ -27,7 +28,7 @@ public static class Holding
     {
         ArgumentNullException.ThrowIfNull(job);
         var found = job.Parts.FirstOrDefault(p => p.Id == part) ?? throw new ArgumentException($"there is no part “{part}”", nameof(part));
-        return Of(job, found, Chosen(job, cases), new(job), new(job), ThrowDirections.All);
+        return Of(job, found, Chosen(job, cases), new(job), new(job), Pulls(job), ThrowDirections.All);
     }
 
     /// <summary>What the job is judged against.</summary>
@@ -40,10 +41,10 @@ public static class Holding
     }
 
     /// <summary>The same in the directions that the cases ask about alone: what a check needs.</summary>
-    internal static PartHolding Quick(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth) =>
-        Of(job, part, cases, who, worth, [.. cases.SelectMany(c => AskedG.Of(c).Select(a => a.Way)).Distinct()]);
+    internal static PartHolding Quick(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth, ILookup<PartId, PulledPart> pulled) =>
+        Of(job, part, cases, who, worth, pulled, [.. cases.SelectMany(c => AskedG.Of(c).Select(a => a.Way)).Distinct()]);
 
-    private static PartHolding Of(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth, IReadOnlyList<Vector3D> ways)
+    private static PartHolding Of(Job job, Part part, IReadOnlyList<LoadCase> cases, WhoHolds who, JointWorths worth, ILookup<PartId, PulledPart> pulled, IReadOnlyList<Vector3D> ways)
     {
         var chain = who.Chain(part);
         var held = How(part, chain);
@@ -54,13 +55,17 @@ public static class Holding
             Verdict = Verdict.CannotTell,
             Because = "",
             Through = [.. chain.Bodies.Skip(1).Select(b => b.Part.Id)],
+            Pulled = pulled[part.Id].FirstOrDefault(),
             Riders = [.. who.RidersOn(part.Id).Select(r => r.Id).Distinct()],
             Assumed = [.. chain.Assumed.Concat(chain.Joints.SelectMany(j => worth[j.Joint.Id].Assumed)).Distinct()],
         };
         if (chain.Missing.Count > 0) return begun with { Because = $"not known: {string.Join("; ", chain.Missing)}", NextLook = chain.Missing[0] };
-        begun = begun with { LadenKg = chain.Bodies[0].Kg };
+        begun = begun with { LadenKg = chain.Bodies[0].Kg, OwnKg = Laden.Of(part)?.Kg.Likely };
         if (held == HeldBy.NotRecorded) return begun with { Because = "no fixing is recorded, and nothing says that it stands loose", NextLook = $"how {part.Name} is held: every fixing, its size, place and state" };
         var (directions, assumed) = held is HeldBy.Nothing or HeldBy.NothingLeft ? StandsLoose.Of(job, chain, who, worth, ways) : (Solved.Of(job, chain, who, worth, ways), []);
+        if (begun.Pulled is { KeepsAtG: null, ReachedG: { } reached, Toward: { } toward })
+            // it was held in that pull and sprang back: so much it stands, whatever was assumed
+            directions = [.. directions.Select(d => d.FactorG is { } g && (d.Way - PullWay.Of(toward)).Length < 1e-6 ? d with { FactorG = new(Math.Max(g.Low, Math.Min(reached.Low, g.High)), Math.Max(g.Likely, Math.Min(reached.Likely, g.High)), g.High) } : d)];
         return Worded.Of(begun with { Directions = directions, Assumed = [.. begun.Assumed.Concat(assumed).Distinct()] }, job, cases, worth);
     }
 
@@ -71,10 +76,25 @@ public static class Holding
         return own.TrueForAll(j => j.State is FixingState.Missing or FixingState.Sheared && (j.StateCount ?? j.Count) >= j.Count) ? HeldBy.NothingLeft : HeldBy.Fixings;
     }
 
-    /// <summary>Order of hazard: falls short before cannot tell before holds; within these by how much is missing, the heavier first.</summary>
-    private static (int, double, double) Hazard(PartHolding part)
+    private static ILookup<PartId, PulledPart> Pulls(Job job) => PulledPart.Of(job).ToLookup(p => p.Part.Id);
+
+    /// <summary>
+    /// Order of hazard: falls short before cannot tell before holds; within these by the mass that may come loose: its own, three
+    /// times what hangs overhead, by the chance that it is short, every day's driving counted ten times. Own rule.
+    /// </summary>
+    private static (int, double) Hazard(PartHolding part)
     {
-        var share = part.Cases.Count == 0 ? 1 : part.Cases.Min(c => c.FactorG is { } g ? g.Likely / c.DemandG : 1);
-        return (part.Verdict switch { Verdict.FallsShort => 0, Verdict.CannotTell => 1, _ => 2 }, share, -(part.LadenKg?.Likely ?? 0));
+        var chance = part.Cases.Sum(c => (AskedG.IsDriving(c.Case) ? 10 : 1) * Short(c));
+        return (part.Verdict switch { Verdict.FallsShort => 0, Verdict.CannotTell => 1, _ => 2 }, -(part.Part.Overhead ? 3 : 1) * (part.OwnKg ?? 1) * (part.Cases.Count == 0 ? 1 : chance));
+    }
+
+    /// <summary>Chance that it is short of what is asked, the factor spread as a triangle over its doubt [0–1].</summary>
+    private static double Short(CaseAnswer answer)
+    {
+        if (answer.FactorG is not { } g) return 0.5;
+        var (low, likely, high, asked) = (g.Low, Math.Min(g.Likely, 1e6), Math.Min(g.High, 1e6), answer.DemandG);
+        if (asked <= low) return 0;
+        if (asked > high) return 1;
+        return asked <= likely ? (asked - low) * (asked - low) / ((high - low) * (likely - low)) : 1 - (high - asked) * (high - asked) / ((high - low) * (high - likely));
     }
 }

@@ -23,7 +23,8 @@ public sealed record Thrown(Vector3D Way, string Words, Span? FactorG, double? F
 /// <param name="DemandG">What is asked in that direction [g].</param>
 /// <param name="FactorG">What it stands in that direction [g]; absent when it could not be worked out.</param>
 /// <param name="Governing">The joint that decides there; absent when none does.</param>
-public sealed record CaseAnswer(LoadCase Case, Verdict Verdict, string Worst, double DemandG, Span? FactorG, JointId? Governing);
+/// <param name="ByPull">Whether a pull by hand gauge decided: it kept a set under less than every day's driving asks.</param>
+public sealed record CaseAnswer(LoadCase Case, Verdict Verdict, string Worst, double DemandG, Span? FactorG, JointId? Governing, bool ByPull = false);
 
 /// <summary>How a part is held at all.</summary>
 public enum HeldBy
@@ -53,6 +54,9 @@ public sealed record PartHolding
     /// <summary>Mass that its fixings hold: itself laden and what rides on it [kg]; absent when not known.</summary>
     public Span? LadenKg { get; init; }
 
+    /// <summary>Likely mass of the part itself, laden [kg]; absent when not known.</summary>
+    public double? OwnKg { get; init; }
+
     /// <summary>The 26 directions, faces of the cube first; empty when it cannot be told.</summary>
     public IReadOnlyList<Thrown> Directions { get; init; } = [];
 
@@ -70,6 +74,9 @@ public sealed record PartHolding
 
     /// <summary>How that joint lets go, in words; absent when no joint decides.</summary>
     public string? GivesBy { get; init; }
+
+    /// <summary>The pull by hand gauge that somebody made on it; absent when nobody did.</summary>
+    public PulledPart? Pulled { get; init; }
 
     /// <summary>Parts that its load passes through on the way to the van, nearest first.</summary>
     public IReadOnlyList<PartId> Through { get; init; } = [];

@@ -18,9 +18,11 @@ internal static class Solved
     public static IReadOnlyList<Thrown> Of(Job job, HeldChain chain, WhoHolds who, JointWorths worth, IReadOnlyList<Vector3D> ways)
     {
         var room = job.Vehicle.LoadSpace;
-        // on its straight fixings alone the part holds at least what it holds there, even when what else it hangs on goes first
-        var alone = chain.Bodies.Count > 1 ? who.Chain(chain.Bodies[0].Part, alone: true) : null;
-        if (alone is not null && !alone.Joints.Any(j => j.Body == 0)) alone = null;
+        // with some of its fixings alone the part holds at least what it holds then, even when what else it hangs on goes first
+        List<HeldChain> chains = [chain];
+        if (chain.Bodies.Count > 1)
+            foreach (var by in (HeldBySome[])[HeldBySome.ShellAndVan, HeldBySome.VanAlone])
+                if (who.Chain(chain.Bodies[0].Part, by) is var some && some.Joints.Any(j => j.Body == 0) && some.Joints.Count < chains[^1].Joints.Count) chains.Add(some);
 
         List<One> At(StrengthEnd end, bool badFromFront = false)
         {
@@ -29,8 +31,7 @@ internal static class Solved
                 var held = Assembled.Of(of, worth, who, room, end, badFromFront);
                 return [.. LoadFactor.Of(held, ways, firstYield: false).Select(f => new One(f, held))];
             }
-            var whole = Of(chain);
-            return alone is null ? whole : [.. whole.Zip(Of(alone), (w, o) => o.Factor.LowG > w.Factor.LowG ? o : w)];
+            return chains.Select(Of).Aggregate((best, next) => [.. best.Zip(next, (a, b) => b.Factor.LowG > a.Factor.LowG ? b : a)]);
         }
         var (low, likely, high) = (At(StrengthEnd.Low), At(StrengthEnd.Likely), At(StrengthEnd.High));
         if (FixingPlaces.AreDoubtful(chain)) low = [.. low.Zip(At(StrengthEnd.Low, badFromFront: true), (a, b) => a.Factor.LowG <= b.Factor.LowG ? a : b)];
@@ -40,8 +41,9 @@ internal static class Solved
             var (l, m, h) = (low[i], likely[i], high[i]);
             // the three were solved apart: a heavy part may stand better than a light one
             var factor = new Span(Math.Min(l.Factor.LowG, m.Factor.LowG), m.Factor.LowG, Math.Max(h.Factor.HighG, m.Factor.LowG));
+            Span? found = factor.High < 0 ? null : new(Math.Max(0, factor.Low), Math.Max(0, factor.Likely), factor.High);
             var motion = m.Factor.Mechanism.Count > 0 ? m.Factor.Mechanism[0] : (Motion?)null;
-            all.Add(new(ways[i], HeldDirections.Words(ways[i]), factor, double.IsNaN(m.Factor.FirstYieldG) ? null : m.Factor.FirstYieldG, l.Governing ?? m.Governing, m.First, motion));
+            all.Add(new(ways[i], HeldDirections.Words(ways[i]), found, double.IsNaN(m.Factor.FirstYieldG) ? null : m.Factor.FirstYieldG, l.Governing ?? m.Governing, m.First, motion));
         }
         return all;
     }

@@ -17,7 +17,7 @@ internal static class StandsLoose
         var (low, high) = part.Bounds() ?? default;
         var all = blocked.Select(b =>
         {
-            if (!b.CarriesItself || double.IsPositiveInfinity(b.LowG)) return new Thrown(b.Direction, HeldDirections.Words(b.Direction), Span.Exactly(b.LowG), null, null, null, b.Mechanism.Count > 0 ? b.Mechanism[0] : null);
+            if (!b.CarriesItself || double.IsPositiveInfinity(b.LowG)) return new Thrown(b.Direction, HeldDirections.Words(b.Direction), b.LowG < 0 ? null : Span.Exactly(b.LowG), null, null, null, b.Mechanism.Count > 0 ? b.Mechanism[0] : null);
             var tips = Tips(b.Direction, chain.Bodies[0].CentreMm, low, high);
             // frictionless supports stand in its way or do not; beside them friction carries what it carries
             double At(double mu) => Math.Max(Math.Max(0, b.LowG), Math.Min(Slides(b.Direction, mu), tips));

@@ -10,20 +10,22 @@ internal sealed class Touching
     // felt, a bead of sealant, a bowed sheet: closer than this it touches before anything has moved far; common practice, no source
     private const double GapMm = 8, OverlapMm = 12, LeastMm = 5;
 
-    private readonly List<(Place Low, Place High)> backings = [];
+    private readonly List<(Place Low, Place High)> shell = [], backings = [];
     private readonly HashSet<PartId> backingParts = [];
+    private readonly double widthMm;
 
     public Touching(Job job)
     {
         var room = job.Vehicle.LoadSpace;
         double length = room.LengthMm.Value, width = room.WidthMm.Value, height = room.HeightMm.Value;
+        widthMm = width;
         const double thick = 200;
-        backings.Add((new(-5_000, -1_000, -thick), new(length + 2_000, width + 1_000, 0)));
-        backings.Add((new(-5_000, -1_000, height), new(length + 2_000, width + 1_000, height + thick)));
-        backings.Add((new(-5_000, -thick, 0), new(length + 2_000, 0, height)));
-        backings.Add((new(-5_000, width, 0), new(length + 2_000, width + thick, height)));
+        shell.Add((new(-5_000, -1_000, -thick), new(length + 2_000, width + 1_000, 0)));
+        shell.Add((new(-5_000, -1_000, height), new(length + 2_000, width + 1_000, height + thick)));
+        shell.Add((new(-5_000, -thick, 0), new(length + 2_000, 0, height)));
+        shell.Add((new(-5_000, width, 0), new(length + 2_000, width + thick, height)));
         foreach (var arch in room.WheelArches)
-            backings.Add(arch.Side == Direction.Left
+            shell.Add(arch.Side == Direction.Left
                 ? (new(arch.FromXMm, 0, 0), new(arch.ToXMm, arch.WidthMm, arch.HeightMm))
                 : (new(arch.FromXMm, width - arch.WidthMm, 0), new(arch.ToXMm, width, arch.HeightMm)));
         foreach (var part in job.Parts.Where(p => IsBacking(p, room)))
@@ -39,13 +41,30 @@ internal sealed class Touching
     /// <summary>Contacts of a body with the van [mm].</summary>
     public IEnumerable<Contact> WithVan(Part part, int body)
     {
-        var mine = backingParts.Contains(part.Id) ? part.Solids.Select(s => s.Bounds()).ToHashSet() : [];
-        return Spread(Faces(part).SelectMany(face => backings.Where(b => !mine.Contains(b)).SelectMany(b => Between(face, b))), "the van", body, null);
+        var touching = Faces(part).SelectMany(face => shell.SelectMany(b => Between(face, b)));
+        if (!backingParts.Contains(part.Id)) return Spread(touching.Concat(Faces(part).SelectMany(face => backings.SelectMany(b => Between(face, b)))), "the van", body, null);
+        // a floor board or lining is held out by what lies behind it, never in by what lies before it
+        var mine = Faces(part).ToHashSet();
+        var middle = Laden.Middle(part)!.Value;
+        var outOfShell = part.System == PartSystem.Floor ? new Vector3D(0, 0, 1) : new(0, middle.Y < widthMm / 2 ? 1 : -1, 0);
+        return Spread(touching.Concat(Faces(part).SelectMany(face => backings.Where(b => !mine.Contains(b)).SelectMany(b => Between(face, b))).Where(c => c.Normal == outOfShell)), "the van", body, null);
     }
 
     /// <summary>Contacts of a body with another body.</summary>
     public static IEnumerable<Contact> Between(Part part, int body, Part other, int to) =>
         Spread(Faces(part).SelectMany(face => Faces(other).SelectMany(b => Between(face, b))), other.Name, body, to);
+
+    /// <summary>Where one stands on another by the record and the tape shows a gap: on what lies under its foot, a hand's breadth wider.</summary>
+    public static IEnumerable<Contact> Standing(Part part, int body, Part under, int to)
+    {
+        if (part.Bounds() is not var (low, high) || under.Bounds() is not var (lowest, highest)) yield break;
+        const double hand = 80;
+        var (x0, x1) = (Math.Max(low.XMm, lowest.XMm - hand), Math.Min(high.XMm, highest.XMm + hand));
+        var (y0, y1) = (Math.Max(low.YMm, lowest.YMm - hand), Math.Min(high.YMm, highest.YMm + hand));
+        if (x1 <= x0 || y1 <= y0) yield break;
+        foreach (var x in (double[])[x0, x1])
+            foreach (var y in (double[])[y0, y1]) yield return new(under.Name, new(x, y, low.ZMm), new(0, 0, 1), body, to);
+    }
 
     private static bool IsBacking(Part part, LoadSpace room) => part.Solids.Count > 0 && !part.Outside && (part.System switch
     {

@@ -32,8 +32,8 @@ internal sealed class WhoHolds
     /// <summary>What rides on a part.</summary>
     public IEnumerable<Part> RidersOn(PartId part) => riders[part].Select(r => r.Rider);
 
-    /// <summary>The chain of a part; with <paramref name="alone"/> only what holds it straight to the van or the floor.</summary>
-    public HeldChain Chain(Part part, bool alone = false)
+    /// <summary>The chain of a part by some of what holds it.</summary>
+    public HeldChain Chain(Part part, HeldBySome by = HeldBySome.All)
     {
         List<string> missing = [], assumed = [];
         List<Part> bodies = [part];
@@ -49,16 +49,18 @@ internal sealed class WhoHolds
         {
             foreach (var (joint, id) in joints[bodies[i].Id])
             {
-                if (id is { } named && (named == bodies[i].Id || !parts.ContainsKey(named) || (alone && !Touching.IsBacking(named)))) continue;
+                if (id is { } named && (named == bodies[i].Id || !parts.ContainsKey(named) || !Counts(by, named))) continue;
                 held.Add((joint, i, id is { } to ? Index(parts[to]) : null));
             }
-            foreach (var under in bodies[i].StandsOn.Where(u => !alone && !Touching.IsBacking(u) && u != bodies[i].Id && parts.ContainsKey(u)))
+            foreach (var under in bodies[i].StandsOn.Where(u => by == HeldBySome.All && !Touching.IsBacking(u) && u != bodies[i].Id && parts.ContainsKey(u)))
                 rests.Add((i, Index(parts[under])));
         }
         var inside = bodies.Select(b => b.Id).ToHashSet();
         var links = bodies.Select(b => Link(b, inside, missing, assumed)).ToList();
         return new(links, held, rests, [.. missing.Distinct()], [.. assumed.Distinct()]);
     }
+
+    private bool Counts(HeldBySome by, PartId to) => by == HeldBySome.All || (by == HeldBySome.ShellAndVan && Touching.IsBacking(to));
 
     private HeldChain.Link Link(Part part, HashSet<PartId> inside, List<string> missing, List<string> assumed)
     {
@@ -104,4 +106,17 @@ internal sealed class WhoHolds
         return floors.FirstOrDefault(f => f.Id != joint.Part && joint.Points.All(p => f.Solids.Select(s => s.Bounds()).Any(b =>
             p.XMm >= b.Low.XMm && p.XMm <= b.High.XMm && p.YMm >= b.Low.YMm && p.YMm <= b.High.YMm && Math.Abs(p.ZMm - b.High.ZMm) <= 40)))?.Id;
     }
+}
+
+/// <summary>Which of the things that hold a part are counted.</summary>
+internal enum HeldBySome
+{
+    /// <summary>All of them, and what those are held by.</summary>
+    All,
+
+    /// <summary>Floor boards, linings and the van.</summary>
+    ShellAndVan,
+
+    /// <summary>The van itself alone.</summary>
+    VanAlone,
 }

@@ -27,11 +27,11 @@ internal static class Worded
     /// <summary>A figure in g as people read it.</summary>
     public static string G(Span g)
     {
-        static string One(double v) => double.IsPositiveInfinity(v) ? "no end" : v < 0 ? "below its own weight" : v.ToString(v < 9.95 ? "0.0" : "0", CultureInfo.InvariantCulture);
         if (double.IsPositiveInfinity(g.Low)) return "thrown against what holds it";
-        if (g.High < 0) return "does not carry its own weight";
         return One(g.Low) == One(g.High) ? $"{One(g.Likely)} g" : $"{One(g.Likely)} g ({One(g.Low)} to {One(g.High)})";
     }
+
+    private static string One(double v) => double.IsPositiveInfinity(v) ? "no end" : v.ToString(v < 9.95 ? "0.0" : "0", CultureInfo.InvariantCulture);
 
     private static double Share(CaseAnswer answer) => answer.FactorG is { } g ? g.Likely / answer.DemandG : 1;
 
@@ -43,6 +43,9 @@ internal static class Worded
             var thrown = part.Directions.First(d => (d.Way - way).Length < 1e-6);
             var verdict = thrown.FactorG is { } factor ? Check.Judge(Span.Exactly(g), factor) : Verdict.CannotTell;
             var answer = new CaseAnswer(load, verdict, thrown.Words, g, thrown.FactorG, thrown.Governing);
+            // every day's driving must leave nothing behind: what keeps a set sooner is short of it, whatever it would bear once
+            if (AskedG.IsDriving(load) && part.Pulled is { KeepsAtG: { } keeps, Toward: { } toward } && (PullWay.Of(toward) - way).Length < 1e-6 && keeps.Likely < (thrown.FactorG?.Likely ?? double.PositiveInfinity))
+                answer = answer with { Verdict = Check.Judge(Span.Exactly(g), keeps), FactorG = keeps, ByPull = true };
             if (worst is null || Rank(answer) < Rank(worst) || (Rank(answer) == Rank(worst) && Share(answer) < Share(worst))) worst = answer;
         }
         return worst!;
@@ -53,18 +56,23 @@ internal static class Worded
     private static string Because(PartHolding part, CaseAnswer telling, Joint? weakest, string? gives)
     {
         var asked = string.Create(CultureInfo.InvariantCulture, $"{telling.DemandG:0.0#} g asked {telling.Worst} ({LoadCaseWords.Of(telling.Case)})");
-        if (telling.FactorG is not { } g) return $"it could not be worked out; {asked}";
-        if (g.High < 0) return $"nothing there carries its own weight at rest; {asked}";
+        if (telling.FactorG is not { } g) return $"as recorded nothing carries it at rest, and yet it is there: what carries it is not recorded; {asked}";
+        if (telling.ByPull) return $"{part.Pulled!.Words()}: it keeps a millimetre at {G(g)}; {asked}";
         var loose = part.HeldBy switch { HeldBy.Nothing => "nothing holds it: ", HeldBy.NothingLeft => "none of its fixings is left: ", _ => "" };
         var moves = part.HeldBy is HeldBy.Nothing or HeldBy.NothingLeft ? "it slides, tips or lifts at" : telling.Verdict == Verdict.Holds ? "it holds to" : "it comes loose at";
+        return $"{loose}{moves} {G(g)}; {asked}{By(part, weakest, gives)}";
+    }
+
+    private static string By(PartHolding part, Joint? weakest, string? gives)
+    {
         var through = part.Through.Count > 0 && weakest is not null && weakest.Part != part.Part.Id ? $", which hold {weakest.Part}" : "";
-        var by = weakest is null ? "" : $"; weakest: {JointWords.Of(weakest)}{through}{(gives is null ? "" : $" ({gives})")}";
-        return $"{loose}{moves} {G(g)}; {asked}{by}";
+        return weakest is null ? "" : $"; weakest: {JointWords.Of(weakest)}{through}{(gives is null ? "" : $" ({gives})")}";
     }
 
     /// <summary>Of all that would narrow the doubt, what could change the deciding joint most.</summary>
     private static string NextLook(PartHolding part, Job job, CaseAnswer telling, JointWorths worth)
     {
+        if (telling.FactorG is null) return $"what carries {part.Part.Id} {part.Part.Name} at rest: every fixing, its place, and what it stands on";
         var held = new HashSet<PartId>(part.Through) { part.Part.Id };
         var joints = job.Joints.Where(j => held.Contains(j.Part) && HeldChain.Carries(j.Type)).ToList();
         var decides = telling.Governing is { } id ? joints.Where(j => j.Id == id) : [];
