@@ -35,5 +35,9 @@ internal static class Go
 
     public static string Part(string job, PartId part) => Job(job, "part", part.Text);
 
+    /// <summary>Whether what is fitted holds, all of it or one part, against a load case or the job's own choice.</summary>
+    public static string Hold(string job, PartId? part = null, string? load = null) =>
+        Job(job, "hold", part?.Text ?? "") + (string.IsNullOrEmpty(load) ? "" : $"?case={Uri.EscapeDataString(load)}");
+
     public static string Photo(PhotoHash photo) => $"photo/{photo}";
 }

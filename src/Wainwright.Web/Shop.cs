@@ -64,6 +64,7 @@ public static class Shop
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton(services => Store.Open(builder.Configuration["Wain:Store"] is { Length: > 0 } named ? named : Store.DefaultFolder(), services.GetRequiredService<TimeProvider>()));
         builder.Services.AddSingleton<Rounds>();
+        builder.Services.AddSingleton<Holds>();
         builder.Services.AddScoped<Bench>();
 
         var app = builder.Build();

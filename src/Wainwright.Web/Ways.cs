@@ -1,3 +1,4 @@
+using System.Globalization;
 using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Records;
@@ -40,7 +41,7 @@ public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind,
     {
         ArgumentNullException.ThrowIfNull(job);
         return job.Stages is not [.., var stage] ? "the van with everything in: no stage is recorded"
-            : $"stage {stage.Id} {stage.Name} of {stage.On:yyyy-MM-dd}, {(stage.PartsOut.Count == 0 ? "everything in" : $"out: {string.Join(", ", stage.PartsOut)}")}";
+            : string.Create(CultureInfo.InvariantCulture, $"the van at stage “{stage.Name}” of {stage.On:yyyy-MM-dd}: {(stage.PartsOut.Count == 0 ? "everything in" : $"{string.Join(", ", stage.PartsOut)} out")}");
     }
 
     private static string Sorted(IEnumerable<PartId> parts) => string.Join(' ', parts.Select(p => p.Text).Order(StringComparer.Ordinal));

@@ -17,7 +17,7 @@ public sealed class FollowTests(Yard yard)
         await visit.PlanIs("ProvedCheapest");
         await Expect(page.Locator(".verdict")).ToHaveAttributeAsync("data-audit", "holds", new() { Timeout = Visit.PlanMs });
         await Expect(page.Locator(".verdict")).ToContainTextAsync(new Regex("Checked step by step: holds\\. [1-9][0-9]* loads? walked along the way, [1-9][0-9]* ways? of hand and tool"));
-        await Expect(page.Locator(".from")).ToContainTextAsync("Planned from stage");
+        await Expect(page.Locator(".from")).ToContainTextAsync("Planned from the van at stage “as found” of 2026-05-11: everything in.");
 
         var steps = await page.Locator(".steps li").CountAsync();
         await visit.Button("Next step").ClickAsync();

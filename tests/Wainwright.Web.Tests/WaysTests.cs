@@ -20,8 +20,8 @@ public sealed class WaysTests
     public void A_plan_starts_from_the_last_stage_and_says_so()
     {
         Assert.Equal([new("A21")], Asked.Told(Stripped).AlreadyOut);
-        Assert.Equal("stage ST2 worktop out of 2026-03-09, out: A21", WayQuestion.From(Stripped));
-        Assert.Equal("stage ST1 as found of 2026-03-01, everything in", WayQuestion.From(Stripped with { Stages = [Stripped.Stages[0]] }));
+        Assert.Equal("the van at stage “worktop out” of 2026-03-09: A21 out", WayQuestion.From(Stripped));
+        Assert.Equal("the van at stage “as found” of 2026-03-01: everything in", WayQuestion.From(Stripped with { Stages = [Stripped.Stages[0]] }));
     }
 
     [Fact]

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Wainwright.Access;
 using Wainwright.Fitout;
+using Wainwright.Survey;
+using Wainwright.Survey.Retention;
 using Wainwright.Web.Entry;
 using Wainwright.Web.Shown;
 
@@ -9,6 +11,9 @@ namespace Wainwright.Web.Components.Drawing;
 /// <summary>The job as the drawing board in the browser wants it: places as three numbers, solids as flat records.</summary>
 public static class Sketch
 {
+    // more figures than these lie over one another
+    private const int MostFigures = 10;
+
     /// <summary>The whole van.</summary>
     public static object Of(Job job, Measures measures) => new
     {
@@ -43,6 +48,27 @@ public static class Sketch
             folded = carried?.FoldedMm is { } size ? At(size) : null,
             fixings = step?.Joint is { } joint && job.Joints.FirstOrDefault(j => j.Id == joint) is { } held ? held.Points.Select(At).ToList() : [],
             about = about.Concat(step?.Part is { } part ? [part] : []).Select(p => p.Text).ToList(),
+        };
+    }
+
+    /// <summary>The parts by how they hold, and the push that breaks one of them.</summary>
+    /// <param name="held">What was worked out.</param>
+    /// <param name="about">The part whose push is drawn.</param>
+    public static object Judged(JobHolding held, PartHolding? about)
+    {
+        var lettered = held.Parts.Where(p => p.Verdict != Verdict.Holds).Take(MostFigures).Append(about).OfType<PartHolding>().Select(p => p.Part.Id).ToHashSet();
+        var push = about is null ? null : HoldWords.Worst(about);
+        return new
+        {
+            parts = held.Parts.Select(p => new
+            {
+                id = p.Part.Id.Text,
+                verdict = p.Verdict switch { Verdict.FallsShort => "short", Verdict.CannotTell => "unknown", _ => "holds" },
+                text = lettered.Contains(p.Part.Id) ? $"{p.Verdict switch { Verdict.FallsShort => "✕", Verdict.CannotTell => "?", _ => "✓" }} {p.Part.Id}{(HoldWords.Telling(p)?.FactorG is { } g ? $" {HoldWords.Unit(g.Likely)}" : "")}" : null,
+            }),
+            push = push is { FactorG: { } factor } && about!.Part.Bounds() is var (low, high)
+                ? new { at = (double[])[(low.XMm + high.XMm) / 2, (low.YMm + high.YMm) / 2, (low.ZMm + high.ZMm) / 2], along = (double[])[push.Way.X, push.Way.Y, push.Way.Z], text = $"{HoldWords.Unit(factor.Likely)} {push.Words}" } : null,
+            fixings = about?.Weakest is { } joint && held.Job.Joints.FirstOrDefault(j => j.Id == joint) is { } weakest ? weakest.Points.Select(At).ToList() : [],
         };
     }
 

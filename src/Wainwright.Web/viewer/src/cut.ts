@@ -1,7 +1,7 @@
 import { BufferGeometry, Float32BufferAttribute, Group, Mesh, Plane, Vector3, type Camera } from "three";
 import type { Fitted } from "./fitted";
 import type { Ink } from "./ink";
-import { axes, type AxisName } from "./scene";
+import { axes, type AxisName, type Verdict } from "./scene";
 import { cutSolid, nothingCut } from "./section";
 import { strokes } from "./strokes";
 
@@ -11,6 +11,9 @@ const hatching: Record<string, [degrees: number, spacingMm: number]> = {
   water: [30, 46], waste: [150, 46], gas: [45, 12], dc: [135, 30], mains: [45, 26], heating: [60, 22],
   appliance: [120, 40], safety: [45, 14], vehicle: [45, 16], loose: [20, 70],
 };
+
+/** The same where parts are drawn by how they hold; a part that holds is left plain. */
+const judged: Record<Verdict, [degrees: number, spacingMm: number]> = { short: [45, 14], unknown: [135, 52], holds: [45, 100_000] };
 
 /** The cut through the van: what lies before the plane is taken away, cut faces are hatched. */
 export class Cut {
@@ -48,7 +51,7 @@ export class Cut {
     const [faceIds, thinIds]: [string[], string[]] = [[], []];
     for (const part of parts) {
       if (part.state !== "whole" && part.state !== "marked") continue;
-      const [degrees, spacing] = hatching[part.part.system] ?? [45, 30];
+      const [degrees, spacing] = part.verdict ? judged[part.verdict] : hatching[part.part.system] ?? [45, 30];
       for (const solid of part.solids) {
         cutSolid(cut, solid, part.group.position, k, this.at, degrees, spacing);
         while (faceIds.length < cut.faces.length / 9) faceIds.push(part.part.id);

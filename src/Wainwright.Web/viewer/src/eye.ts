@@ -67,6 +67,26 @@ export class Eye {
     this.controls.update();
   }
 
+  /** Moves by one step of a key; false when the key means nothing here. */
+  key(key: string): boolean {
+    const step = Math.PI / 18;
+    switch (key) {
+      case "ArrowLeft": this.turn(-step, 0); break;
+      case "ArrowRight": this.turn(step, 0); break;
+      case "ArrowUp": this.turn(0, step); break;
+      case "ArrowDown": this.turn(0, -step); break;
+      case "Shift+ArrowLeft": this.shift(-1, 0); break;
+      case "Shift+ArrowRight": this.shift(1, 0); break;
+      case "Shift+ArrowUp": this.shift(0, 1); break;
+      case "Shift+ArrowDown": this.shift(0, -1); break;
+      case "+": case "=": this.zoom(1.25); break;
+      case "-": this.zoom(0.8); break;
+      case "Home": this.stand("section"); break;
+      default: return false;
+    }
+    return true;
+  }
+
   zoom(by: number): void {
     this.camera.zoom = Math.max(0.4, Math.min(30, this.camera.zoom * by));
     this.camera.updateProjectionMatrix();

@@ -4,7 +4,7 @@ import type { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { geometryOf } from "./shapes";
 import { edgesOf, strokes } from "./strokes";
 import type { Ink } from "./ink";
-import type { Part } from "./scene";
+import type { Part, Verdict } from "./scene";
 
 /** How a part is drawn: whole, see-through, out of the van, picked, or on its way out. */
 export type State = "whole" | "ghost" | "out" | "marked" | "moving";
@@ -18,6 +18,7 @@ export class Fitted {
   private readonly edges: LineSegments2;
   private readonly hidden: LineSegments2;
   state: State = "whole";
+  verdict: Verdict | null = null;
 
   constructor(readonly part: Part, private readonly ink: Ink) {
     this.solids = part.solids.map(geometryOf);
@@ -41,7 +42,7 @@ export class Fitted {
     this.group.visible = state !== "out";
     this.mesh.visible = state !== "ghost";
     this.hidden.visible = marked;
-    this.mesh.material = state === "moving" ? this.ink.faceMoving : marked ? this.ink.faceMarked : this.ink.face;
+    this.mesh.material = state === "moving" ? this.ink.faceMoving : this.verdict === "short" ? this.ink.faceShort : this.verdict === "unknown" ? this.ink.faceUnknown : marked && !this.verdict ? this.ink.faceMarked : this.ink.face;
     this.edges.material = state === "ghost" ? this.ink.ghost : state === "moving" ? this.ink.moving : marked ? this.ink.marked : this.ink.outline;
   }
 

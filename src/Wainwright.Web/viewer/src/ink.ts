@@ -16,18 +16,22 @@ export class Ink {
   readonly cutEdge = this.pen(2.2, { lift: 90 });
   readonly service = this.pen(2);
   readonly serviceDashed = this.pen(2, { dash: 40, gap: 24 });
+  readonly push = this.pen(4, { behind: true });
   readonly fixing = this.pen(2.4, { behind: true });
   readonly ghostly = this.pen(2, { dash: 26, gap: 14, behind: true });
   readonly face = wash(true);
   readonly faceMarked = wash(true);
   readonly faceMoving = wash(false);
+  // close hatching falls short, wide hatching cannot be told; a part that holds is left plain
+  readonly faceShort = wash(true, { spacing: 6, width: 2, slope: 1 });
+  readonly faceUnknown = wash(true, { spacing: 16, width: 1.2, slope: -1 });
   readonly room = wash(false);
   readonly floor = wash(false);
   readonly cutFace = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -10 });
   readonly cutThin = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -20 });
 
   private readonly pens: LineMaterial[];
-  private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.service, this.serviceDashed];
+  private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.faceShort, this.faceUnknown, this.service, this.serviceDashed];
 
   constructor() {
     this.pens = Object.values(this).filter((m): m is LineMaterial => m instanceof LineMaterial);
@@ -39,10 +43,15 @@ export class Ink {
     const [ink, faint, accent, paper, room, shade, tint] = ["--ink", "--ink-faint", "--accent", "--paper", "--room", "--shade", "--tint"].map(colour) as [Color, Color, Color, Color, Color, Color, Color];
     for (const pen of [this.outline, this.cutEdge, this.hatch, this.ghost, this.service, this.serviceDashed]) pen.color = ink;
     for (const pen of [this.faint, this.phantom]) pen.color = faint;
-    for (const pen of [this.marked, this.hidden, this.moving, this.fixing, this.ghostly]) pen.color = accent;
+    for (const pen of [this.marked, this.hidden, this.moving, this.fixing, this.push, this.ghostly]) pen.color = accent;
     set(this.face, paper, shade);
     set(this.faceMarked, tint, shade);
     set(this.faceMoving, tint, shade);
+    for (const hatched of [this.faceShort, this.faceUnknown]) {
+      set(hatched, paper, shade);
+      (hatched.uniforms["ink"]!.value as Color).copy(ink);
+      hatched.uniforms["pixels"]!.value = Math.min(devicePixelRatio, 2);
+    }
     set(this.room, room, shade);
     set(this.floor, room, shade);
     this.cutFace.color = paper;
@@ -73,12 +82,19 @@ export class Ink {
   }
 }
 
+/** Parallel lines over a face: spacing and width in pixels of the page, slope 1 or -1. */
+interface Hatch { spacing: number; width: number; slope: 1 | -1 }
+
 /** Flat wash: upward faces stay paper, the others darken a little with the direction they face. No lights to burn battery. */
-function wash(clipping: boolean): ShaderMaterial {
+function wash(clipping: boolean, hatch?: Hatch): ShaderMaterial {
   return new ShaderMaterial({
     clipping,
+    defines: hatch ? { HATCH: "" } : {},
     polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1,
-    uniforms: { paper: { value: new Color() }, shade: { value: new Color() } },
+    uniforms: {
+      paper: { value: new Color() }, shade: { value: new Color() }, ink: { value: new Color() }, pixels: { value: 1 },
+      hatch: { value: [hatch?.spacing ?? 1, hatch?.width ?? 0, hatch?.slope ?? 1] },
+    },
     vertexShader: `
       #include <clipping_planes_pars_vertex>
       varying vec3 facing;
@@ -92,11 +108,20 @@ function wash(clipping: boolean): ShaderMaterial {
       #include <clipping_planes_pars_fragment>
       uniform vec3 paper;
       uniform vec3 shade;
+      uniform vec3 ink;
+      uniform vec3 hatch;
+      uniform float pixels;
       varying vec3 facing;
       void main() {
         #include <clipping_planes_fragment>
         float dark = 0.32 * abs(facing.y) + 0.62 * abs(facing.x) + 0.9 * max(-facing.z, 0.0);
-        gl_FragColor = vec4(mix(paper, shade, dark), 1.0);
+        vec3 colour = mix(paper, shade, dark);
+        #ifdef HATCH
+          // lines of the sheet, not of the part: as dense from near as from afar
+          float across = mod((gl_FragCoord.x - hatch.z * gl_FragCoord.y) / pixels * 0.7071, hatch.x);
+          if (across < hatch.y) colour = mix(colour, ink, 0.8);
+        #endif
+        gl_FragColor = vec4(colour, 1.0);
         #include <colorspace_fragment>
       }`,
   });

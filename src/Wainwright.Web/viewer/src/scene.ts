@@ -27,5 +27,14 @@ export interface WayPoint { shift: Place; turns: number[]; turned: [number, numb
 /** One step of a way out: what has gone before, what moves now, by which way; where fixings are undone; what it is about. What is folded first goes as a box of that size, its low corner along the way. */
 export interface Move { gone: string[]; moving: string[]; path: WayPoint[]; folded: Place | null; fixings: Place[]; about: string[] }
 
+/** How a part stands against what it shall hold. */
+export type Verdict = "short" | "unknown" | "holds";
+
+/** A part as judged; the words stand beside it where there is room for them. */
+export interface JudgedPart { id: string; verdict: Verdict; text: string | null }
+
+/** A van as judged: every part, and the push that breaks the one asked about, with the fixings that go first. */
+export interface Judged { parts: JudgedPart[]; push: { at: Place; along: Place; text: string } | null; fixings: Place[] }
+
 export const axes = ["x", "y", "z"] as const;
 export type AxisName = (typeof axes)[number];

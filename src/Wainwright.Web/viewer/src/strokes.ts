@@ -1,4 +1,4 @@
-import { EdgesGeometry, type BufferGeometry } from "three";
+import { EdgesGeometry, Vector3, type BufferGeometry } from "three";
 import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
 import type { LineMaterial } from "three/addons/lines/LineMaterial.js";
@@ -27,4 +27,21 @@ export function edgesOf(shapes: BufferGeometry[]): Float32Array {
     edges.dispose();
   }
   return new Float32Array(all);
+}
+
+/** An arrow from a place along a direction of length 1, with four barbs so that it reads as one from every side. */
+export function arrow(at: Place, along: Place, length: number): number[] {
+  const from = new Vector3(...at);
+  const way = new Vector3(...along).normalize();
+  const tip = from.clone().addScaledVector(way, length);
+  const side = new Vector3(...(Math.abs(way.z) < 0.9 ? [0, 0, 1] as const : [1, 0, 0] as const)).cross(way).normalize();
+  const up = way.clone().cross(side);
+  const all = [...from.toArray(), ...tip.toArray()];
+  for (const barb of [side, side.clone().negate(), up, up.clone().negate()]) all.push(...tip.toArray(), ...tip.clone().addScaledVector(way, -0.22 * length).addScaledVector(barb, 0.11 * length).toArray());
+  return all;
+}
+
+/** A cross in all three axes, to mark a fixing. */
+export function cross([x, y, z]: Place, r: number): number[] {
+  return [x - r, y, z, x + r, y, z, x, y - r, z, x, y + r, z, x, y, z - r, x, y, z + r];
 }

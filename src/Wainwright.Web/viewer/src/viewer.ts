@@ -6,9 +6,10 @@ import { Ink } from "./ink";
 import { Lettering } from "./lettering";
 import { along, Run, slid } from "./motion";
 import { Shell } from "./shell";
-import { edgesOf, route, strokes } from "./strokes";
+import { arrow, cross, edgesOf, route, strokes } from "./strokes";
 import { geometryOf } from "./shapes";
-import type { AxisName, Drawing, Move, Place, Solid } from "./scene";
+import { tape } from "./tape";
+import type { AxisName, Drawing, Judged, Move, Place, Solid } from "./scene";
 
 interface Host { invokeMethodAsync(name: "Picked", id: string | null): Promise<void> }
 
@@ -36,6 +37,7 @@ class Board {
   private drawing: Drawing | null = null;
   private marked: string | null = null;
   private move: Move | null = null;
+  private judged: Judged | null = null;
   private readonly ghosts = new Set<string>();
   private readonly away = new Set<string>();
   private apart = 0;
@@ -72,7 +74,7 @@ class Board {
       subject.union(fitted.box);
     }
     for (const line of drawing.lines) if (line.route.length > 1) this.services.add(route(line.route, ["dc", "mains", "signal"].includes(line.medium) ? this.ink.serviceDashed : this.ink.service));
-    this.tape(drawing);
+    this.services.add(tape(drawing, this.ink, this.letters));
     this.eye.subjectIs(subject);
     if (!this.canvas.dataset["shown"]) this.eye.stand("section");
     this.ink.resized(this.width, this.height);
@@ -122,23 +124,21 @@ class Board {
 
   /** Turns, moves or draws nearer by one step; the keys and the buttons both come here. */
   nudge(key: string): boolean {
-    const step = Math.PI / 18;
-    switch (key) {
-      case "ArrowLeft": this.eye.turn(-step, 0); break;
-      case "ArrowRight": this.eye.turn(step, 0); break;
-      case "ArrowUp": this.eye.turn(0, step); break;
-      case "ArrowDown": this.eye.turn(0, -step); break;
-      case "Shift+ArrowLeft": this.eye.shift(-1, 0); break;
-      case "Shift+ArrowRight": this.eye.shift(1, 0); break;
-      case "Shift+ArrowUp": this.eye.shift(0, 1); break;
-      case "Shift+ArrowDown": this.eye.shift(0, -1); break;
-      case "+": case "=": this.eye.zoom(1.25); break;
-      case "-": this.eye.zoom(0.8); break;
-      case "Home": this.eye.stand("section"); break;
-      default: return false;
-    }
+    if (!this.eye.key(key)) return false;
     this.turned();
     return true;
+  }
+
+  /** Draws every part by how it holds, and the push that breaks the one asked about. */
+  judge(judged: Judged | null): void {
+    this.judged = judged;
+    const verdicts = new Map(judged?.parts.map(p => [p.id, p.verdict]));
+    for (const part of this.parts.values()) part.verdict = verdicts.get(part.part.id) ?? null;
+    this.extra.clear();
+    for (const at of judged?.fixings ?? []) this.extra.add(strokes(cross(at, 22), this.ink.fixing));
+    if (judged?.push) this.extra.add(strokes(arrow(judged.push.at, judged.push.along, 480), this.ink.push));
+    this.restate();
+    this.canvas.dataset["judged"] = (judged?.parts ?? []).map(p => `${p.id}:${p.verdict}`).join(" ");
   }
 
   /** Plays one step of a way out. Resolves when the step has been drawn to its end. */
@@ -149,7 +149,7 @@ class Board {
     this.restate();
     this.extra.clear();
     if (!move) return;
-    for (const at of move.fixings) this.fixing(at);
+    for (const at of move.fixings) this.extra.add(strokes(cross(at, 22), this.ink.fixing));
     const parts = move.moving.map(id => this.parts.get(id)).filter(p => p !== undefined);
     const load = move.folded ? [this.fold(move.folded, parts)] : parts;
     const middle = load.reduce((box, part) => box.union(part.box), new Box3()).getCenter(new Vector3());
@@ -212,18 +212,6 @@ class Board {
     this.letters.takeAll("");
   }
 
-  /** The tape along the floor edge, on the side of the eye. */
-  private tape({ van, ticks }: Drawing): void {
-    const marks: number[] = [];
-    const [l, w] = van.size;
-    for (const y of [-90, w + 90]) {
-      marks.push(0, y, 0, l, y, 0);
-      for (const { at } of ticks) marks.push(at, y, 0, at, y + (y < 0 ? -45 : 45), 0);
-    }
-    this.services.add(strokes(marks, this.ink.faint));
-    for (const { at, text } of ticks) this.letters.put(`tape ${text}`, [at, -190, 0], text, "tick");
-  }
-
   private restate(): void {
     const middle = this.drawing ? new Vector3(...this.drawing.van.size).multiplyScalar(0.5) : new Vector3();
     for (const part of this.parts.values()) {
@@ -242,15 +230,16 @@ class Board {
 
   private label(): void {
     this.letters.takeAll("balloon");
+    this.letters.takeAll("held");
+    for (const { id, verdict, text } of this.judged?.parts ?? []) {
+      const part = this.parts.get(id);
+      if (part && text && part.state === "whole") this.letters.put(`held ${id}`, part.middle, text, `held ${verdict}`);
+    }
+    if (this.judged?.push) this.letters.put("held push", this.judged.push.at.map((v, i) => v + this.judged!.push!.along[i]! * 500) as Place, this.judged.push.text, "held push");
     for (const part of this.parts.values()) if (part.state === "marked" || part.state === "moving") {
       const top = part.middle;
       this.letters.put(`balloon ${part.part.id}`, top, part.part.id, "balloon");
     }
-  }
-
-  private fixing([x, y, z]: Place): void {
-    const r = 22;
-    this.extra.add(strokes([x - r, y, z, x + r, y, z, x, y - r, z, x, y + r, z, x, y, z - r, x, y, z + r], this.ink.fixing));
   }
 
   private turned(): void {
