@@ -5,14 +5,15 @@ namespace Wainwright.Fitout;
 
 /// <summary>
 /// One thing put, changed or taken out. <c>Where</c> is a list and an id, <c>parts/A52</c>, or a field of the job,
-/// <c>vehicle</c>, <c>intake</c>, <c>title</c>, <c>note</c>, <c>currency</c>, <c>ratePerHour</c>.
+/// <c>vehicle</c>, <c>intake</c>, <c>title</c>, <c>note</c>, <c>currency</c>, <c>ratePerHour</c>,
+/// <c>judgedAgainst</c>.
 /// </summary>
 /// <param name="Where">The place.</param>
 /// <param name="Before">What stood there; absent when nothing did.</param>
 /// <param name="After">What stands there now; absent when it is taken out.</param>
 public sealed record Edit(string Where, JsonElement? Before, JsonElement? After)
 {
-    private static readonly string[] Fields = ["vehicle", "intake", "title", "note", "currency", "ratePerHour"];
+    private static readonly string[] Fields = ["vehicle", "intake", "title", "note", "currency", "ratePerHour", "judgedAgainst"];
 
     /// <summary>The same edit backwards.</summary>
     public Edit Inverse() => new(Where, After, Before);
@@ -95,6 +96,7 @@ public sealed record Edit(string Where, JsonElement? Before, JsonElement? After)
             "note" => job with { Note = Value<string>() },
             "currency" => job with { Currency = Value<string>() },
             "ratePerHour" => job with { RatePerHour = Value<decimal?>() },
+            "judgedAgainst" => job with { JudgedAgainst = Value<IReadOnlyList<LoadCase>>() ?? [] },
             _ => throw new InvalidOperationException(Where),
         };
     }

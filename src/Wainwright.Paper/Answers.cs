@@ -1,6 +1,7 @@
 using Wainwright.Fitout;
 using Wainwright.Survey;
 using Wainwright.Survey.Findings;
+using Wainwright.Survey.Retention;
 
 namespace Wainwright.Paper;
 
@@ -11,11 +12,14 @@ namespace Wainwright.Paper;
 /// <param name="Uses">What is to be said of each use of the van.</param>
 public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadOnlyList<RankedFinding> Findings, IReadOnlyList<UseToday> Uses)
 {
+    /// <summary>Whether what is fitted holds: worked out when the first page asks for it, for it takes longest. Absent to leave it out.</summary>
+    public Lazy<JobHolding>? Held { get; init; }
+
     /// <summary>Asks Survey.</summary>
     public static Answers Of(Job job, DateOnly today)
     {
         var checks = Survey.Checks.All(job, today);
-        return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks));
+        return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks)) { Held = new(() => Holding.Of(job)) };
     }
 
     /// <summary>Uses that must stop now; driving loaded is not said again where driving is stopped.</summary>

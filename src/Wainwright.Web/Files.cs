@@ -69,6 +69,13 @@ internal static class Files
             return Page(answer, await Sheets.Servicing(found.Job, upkeep, round.Ranked, Today(clock)));
         });
 
+        app.MapGet("/job/{id}/hold.html", async (string id, string? @case, Store store, Holds holds, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
+        {
+            if (store.Find(id) is not { } found) return Results.NotFound();
+            var run = holds.Of(found, Enum.TryParse<LoadCase>(@case, out var load) ? [load] : []);
+            return Page(answer, await Sheets.Hold(found.Job, await run.Found.WaitAsync(stop), Today(clock)));
+        });
+
         app.MapGet("/job/{id}/container", (string id, Store store) =>
         {
             if (store.Find(id) is null) return Results.NotFound();

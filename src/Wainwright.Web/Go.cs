@@ -39,5 +39,8 @@ internal static class Go
     public static string Hold(string job, PartId? part = null, string? load = null) =>
         Job(job, "hold", part?.Text ?? "") + (string.IsNullOrEmpty(load) ? "" : $"?case={Uri.EscapeDataString(load)}");
 
+    /// <summary>The same on paper.</summary>
+    public static string HoldSheet(string job, string? load = null) => Job(job, "hold.html") + (string.IsNullOrEmpty(load) ? "" : $"?case={Uri.EscapeDataString(load)}");
+
     public static string Photo(PhotoHash photo) => $"photo/{photo}";
 }

@@ -2,6 +2,7 @@ using Wainwright.Fitout;
 using Wainwright.Methods;
 using Wainwright.Survey;
 using Wainwright.Survey.Findings;
+using Wainwright.Survey.Retention;
 
 namespace Wainwright.Paper.Tests;
 
@@ -27,7 +28,27 @@ internal static class SmallAnswers
                 Missing = ["look at the burner's air pipe", "bore of the pipe where it is narrowest", "volts at its plug", "date on its hose"], IfShort = Urgency.U0, AppliesTo = [Use.Heater],
             },
         ];
-        return new(new(2026, 3, 10), checks, RankedFindings.Of(job), StopUse.Of(job, checks));
+        return new(new(2026, 3, 10), checks, RankedFindings.Of(job), StopUse.Of(job, checks)) { Held = new(() => Held(job)) };
+    }
+
+    /// <summary>One part of each kind that a page words differently: loose on the road, loose in a crash, not told, held.</summary>
+    public static JobHolding Held(Job job)
+    {
+        PartHolding Part(string id, Verdict verdict, string because, params CaseAnswer[] cases) => new()
+        {
+            Part = job.Parts.First(p => p.Id.Text == id), HeldBy = HeldBy.Fixings, Verdict = verdict, Because = because, Cases = cases,
+            Directions = cases is [{ FactorG: { } g }, ..] ? [new(new(-1, 0, 0), "forward", g, g.Low, cases[0].Governing, cases[0].Governing, null)] : [],
+        };
+        CaseAnswer Case(LoadCase load, Verdict verdict, double asked, Span g, string? joint = null) => new(load, verdict, "forward", asked, g, joint is null ? null : new(joint));
+
+        return new(job, [LoadCase.DrivingLightVan, LoadCase.NineThreeCab],
+        [
+            Part("L1", Verdict.FallsShort, "it comes loose at 0.4 g (0.2 to 0.7); 0.9 g asked forward", Case(LoadCase.DrivingLightVan, Verdict.FallsShort, 0.9, new(0.2, 0.4, 0.7), "J1"), Case(LoadCase.NineThreeCab, Verdict.FallsShort, 9, new(0.2, 0.4, 0.7), "J1"))
+                with { Weakest = new("J1"), GivesBy = "the thread pulls out" },
+            Part("K1", Verdict.FallsShort, "it slides at 0.3 g; 9 g asked forward", Case(LoadCase.DrivingLightVan, Verdict.Holds, 0.9, Span.Exactly(1.2)), Case(LoadCase.NineThreeCab, Verdict.FallsShort, 9, Span.Exactly(1.2))) with { HeldBy = HeldBy.Nothing },
+            Part("H1", Verdict.CannotTell, "no fixing is recorded") with { HeldBy = HeldBy.NotRecorded, NextLook = "how the heater is held: every fixing, its size, place and state" },
+            Part("S1", Verdict.Holds, "it holds to 20 g", Case(LoadCase.DrivingLightVan, Verdict.Holds, 0.9, Span.Exactly(20)), Case(LoadCase.NineThreeCab, Verdict.Holds, 9, Span.Exactly(20))),
+        ]);
     }
 
     private static Check Made(string id, string claim, string part, string name, Verdict verdict, string because) => new()

@@ -1,6 +1,8 @@
 using System.Buffers;
 using System.Globalization;
 using Wainwright.Fitout;
+using Wainwright.Survey;
+using Wainwright.Survey.Retention;
 
 namespace Wainwright.Paper;
 
@@ -105,6 +107,31 @@ public static class PlainWords
 
     /// <summary>Money, whole units, with its currency; the currency is "money units" when the job names none.</summary>
     public static string Money(decimal amount, string? currency) => $"{Math.Round(amount).ToString("#,0", Spaced)} {currency ?? "(no currency given)"}";
+
+    /// <summary>A figure in g: <c>2.1</c>; <c>no end</c> for what is thrown against something that only pushes, <c>falls</c> for what does not carry its own weight.</summary>
+    public static string InG(double? g) => g switch
+    {
+        null => "–",
+        double.PositiveInfinity => "no end",
+        < 0 => "falls",
+        { } v => v.ToString(v < 9.95 ? "0.0" : "0", CultureInfo.InvariantCulture),
+    };
+
+    /// <summary>A figure in g as a sentence has it, with the ends of our doubt: <c>2.1 g (1.2 to 3.4)</c>.</summary>
+    public static string G(Span? g) => g switch
+    {
+        null => "not worked out",
+        { High: < 0 } => "does not carry its own weight",
+        { Low: double.PositiveInfinity } => "no end: thrown against what holds it",
+        { } s => $"{InG(s.Likely)}{(s.Likely >= 0 && double.IsFinite(s.Likely) ? " g" : "")}{(InG(s.Low) == InG(s.High) ? "" : $" ({InG(s.Low)} to {InG(s.High)})")}",
+    };
+
+    /// <summary>The answer that a part's verdict rests on; absent when nothing was worked out.</summary>
+    public static CaseAnswer? Telling(PartHolding part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Cases.Where(c => c.Verdict == part.Verdict).MinBy(c => c.FactorG is { } g ? g.Likely / c.DemandG : 1);
+    }
 
     /// <summary>Hours and minutes.</summary>
     public static string Minutes(double minutes)

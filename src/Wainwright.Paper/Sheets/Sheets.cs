@@ -1,5 +1,6 @@
 using Wainwright.Access;
 using Wainwright.Fitout;
+using Wainwright.Survey.Retention;
 
 namespace Wainwright.Paper;
 
@@ -54,6 +55,21 @@ public static class Sheets
             [nameof(UpkeepPage.Upkeep)] = upkeep,
             [nameof(UpkeepPage.Changes)] = changes,
             [nameof(UpkeepPage.On)] = on,
+        });
+    }
+
+    /// <summary>Will it hold: every part in g, what decides and which look would tell.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="held">What was worked out; see <see cref="Holding.Of(Job, IReadOnlyList{LoadCase})"/>.</param>
+    /// <param name="on">The day on the page.</param>
+    public static Task<string> Hold(Job job, JobHolding held, DateOnly on)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<HoldPage>($"Will it hold: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(HoldPage.Job)] = job,
+            [nameof(HoldPage.Held)] = held,
+            [nameof(HoldPage.On)] = on,
         });
     }
 }

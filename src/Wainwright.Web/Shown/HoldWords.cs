@@ -10,13 +10,13 @@ namespace Wainwright.Web.Shown;
 public static class HoldWords
 {
     /// <summary>One figure: <c>2.1</c>, <c>no end</c> for what is thrown against what only pushes, <c>falls</c> for what does not carry its own weight.</summary>
-    public static string One(double g) => double.IsPositiveInfinity(g) ? "no end" : g < 0 ? "falls" : g.ToString(g < 9.95 ? "0.0" : "0", CultureInfo.InvariantCulture);
+    public static string One(double g) => double.IsNaN(g) ? "–" : double.IsPositiveInfinity(g) ? "no end" : g < 0 ? "falls" : g.ToString(g < 9.95 ? "0.0" : "0", CultureInfo.InvariantCulture);
 
     /// <summary>A figure with the ends of its doubt: <c>2.1 g (1.2 to 3.4)</c>.</summary>
     public static string G(Span? g) => g is not { } span ? "cannot tell" : One(span.Low) == One(span.High) ? Unit(span.Likely) : $"{Unit(span.Likely)} ({One(span.Low)} to {One(span.High)})";
 
     /// <summary>The likely figure with its unit.</summary>
-    public static string Unit(double g) => double.IsPositiveInfinity(g) || g < 0 ? One(g) : $"{One(g)} g";
+    public static string Unit(double g) => !double.IsFinite(g) || g < 0 ? One(g) : $"{One(g)} g";
 
     /// <summary>The answer that a part's verdict rests on.</summary>
     public static CaseAnswer? Telling(PartHolding part)

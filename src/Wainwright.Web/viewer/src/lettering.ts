@@ -1,7 +1,7 @@
 import { Vector3, type Camera } from "three";
 import type { Place } from "./scene";
 
-interface Letter { at: Vector3; element: HTMLElement }
+interface Letter { at: Vector3; element: HTMLElement; wide: number; high: number }
 
 /** Words on the drawing: real text over the canvas, so that it stays crisp and follows the page's font. */
 export class Lettering {
@@ -20,7 +20,7 @@ export class Lettering {
     element.className = look;
     element.textContent = text;
     this.layer.append(element);
-    this.letters.set(key, { at: at instanceof Vector3 ? at.clone() : new Vector3(...at), element });
+    this.letters.set(key, { at: at instanceof Vector3 ? at.clone() : new Vector3(...at), element, wide: element.offsetWidth, high: element.offsetHeight });
   }
 
   move(key: string, at: Vector3): void { this.letters.get(key)?.at.copy(at); }
@@ -41,11 +41,23 @@ export class Lettering {
 
   draw(camera: Camera, width: number, height: number): void {
     const p = new Vector3();
-    for (const { at, element } of this.letters.values()) {
-      p.copy(at).project(camera);
-      element.style.transform = `translate(${((p.x + 1) / 2 * width).toFixed(1)}px, ${((1 - p.y) / 2 * height).toFixed(1)}px)`;
+    const figures: { letter: Letter; x: number; y: number }[] = [];
+    for (const [key, letter] of this.letters) {
+      p.copy(letter.at).project(camera);
+      const [x, y] = [(p.x + 1) / 2 * width, (1 - p.y) / 2 * height];
+      if (key.startsWith("held")) figures.push({ letter, x, y });
+      else place(letter, x, y);
+    }
+    // figures that would lie over one another move down until each can be read
+    const set: typeof figures = [];
+    for (const figure of figures.sort((a, b) => a.y - b.y)) {
+      for (const other of set) if (Math.abs(other.x - figure.x) < Math.max(other.letter.wide, figure.letter.wide) + 2 && figure.y < other.y + other.letter.high + 1 && figure.y > other.y - figure.letter.high) figure.y = other.y + other.letter.high + 1;
+      set.push(figure);
+      place(figure.letter, figure.x, figure.y);
     }
   }
 
   dispose(): void { this.layer.remove(); }
 }
+
+function place({ element }: Letter, x: number, y: number): void { element.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`; }

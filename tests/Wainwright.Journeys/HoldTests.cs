@@ -1,0 +1,114 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Wainwright.Journeys;
+
+/// <summary>Will it hold: the van drawn by how it holds, every part in g, one part in every direction, and the load case chosen.</summary>
+public sealed class HoldTests(Yard yard)
+{
+    [Theory]
+    [InlineData(390, true)]
+    [InlineData(1440, false)]
+    public async Task Every_part_has_a_verdict_with_its_figures_or_the_look_that_would_tell(int width, bool dark)
+    {
+        await using var visit = await yard.Visit(yard.Shop, width, dark);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/hold", "Will it hold");
+        await Expect(page.Locator("[data-held]")).ToHaveAttributeAsync("data-held", "46", new() { Timeout = Visit.RoundMs });
+        await Expect(page.GetByText("It certifies nothing.").First).ToBeVisibleAsync();
+        var rows = page.Locator(".held tbody tr");
+        await Expect(rows).ToHaveCountAsync(46);
+        // unknown is no pass: whoever cannot be told names what to look at
+        var unknown = await rows.Filter(new() { HasText = "cannot tell" }).AllInnerTextsAsync();
+        Assert.NotEmpty(unknown);
+        Assert.All(unknown, r => Assert.Contains("Look:", r, StringComparison.Ordinal));
+        // the drawing says the same as the table
+        await Expect(visit.Board).ToHaveAttributeAsync("data-judged", new Regex("B[0-9]+:short"));
+        var drawn = Regex.Matches((await visit.Board.GetAttributeAsync("data-judged"))!, ":(short|unknown|holds)").GroupBy(m => m.Groups[1].Value).ToDictionary(g => g.Key, g => g.Count());
+        Assert.Equal(await rows.Filter(new() { HasText = "falls short" }).CountAsync(), drawn.GetValueOrDefault("short"));
+        Assert.Equal(unknown.Count, drawn.GetValueOrDefault("unknown"));
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        Assert.Empty(await visit.Faults());
+
+        // only what falls short; then the worst in every direction
+        await page.Locator(".verdicts button").Filter(new() { HasText = "cannot tell" }).ClickAsync();
+        await page.Locator(".verdicts button").Filter(new() { HasText = "holds" }).ClickAsync();
+        await Expect(rows).ToHaveCountAsync(drawn["short"]);
+        var worst = await rows.First.Locator("th .tag").InnerTextAsync();
+        await rows.First.Locator("th a").ClickAsync();
+        await Expect(page).ToHaveURLAsync(new Regex($"/hold/{worst}$"));
+        await Expect(page.Locator(".verdict-line")).ToHaveAttributeAsync("data-verdict", "FallsShort");
+        await Expect(page.Locator(".ways tbody tr")).ToHaveCountAsync(26);
+        await Expect(page.Locator(".ways .worst")).ToHaveCountAsync(1);
+        await Expect(page.Locator(".lettering .push")).ToContainTextAsync(new Regex("forward|rearward|left|right|up|down"));
+        await Expect(page.GetByText("It certifies nothing.").First).ToBeVisibleAsync();
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
+    public async Task Another_load_case_is_looked_at_adopted_and_taken_back()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 820);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/hold", "Will it hold");
+        await Expect(page.Locator("[data-held]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        await page.GetByLabel("Judged against").SelectOptionAsync("TenAllRound");
+        await Expect(page.Locator(".load-cases summary")).ToContainTextAsync("ten all round", new() { Timeout = Visit.RoundMs });
+        await page.Locator(".load-cases summary").ClickAsync();
+        await Expect(page.Locator(".load-cases")).ToContainTextAsync("Does not prove");
+        await visit.Button("Judge this job against ten all round from now on").ClickAsync();
+        var undo = page.GetByTitle("Ctrl+Z");
+        await Expect(undo).ToContainTextAsync("judged against ten all round");
+        await Expect(page.GetByLabel("Judged against").Locator("option").First).ToContainTextAsync("as this job says: ten all round");
+        await undo.ClickAsync();
+        await Expect(page.GetByLabel("Judged against").Locator("option").First).ToContainTextAsync("as this job says: driving, 9-3 cab rule");
+    }
+
+    [Fact]
+    public async Task A_van_whose_fixings_nobody_recorded_is_taught_not_passed()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("cases/door-too-small-by-32-mm.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390);
+        await visit.Go("job/CASE-14/hold", "Will it hold");
+        await Expect(visit.Page.Locator(".empty")).ToContainTextAsync("nobody has recorded how anything is held");
+        await Expect(visit.Page.Locator(".empty")).ToContainTextAsync("Pull one screw and measure it");
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
+    public async Task What_decides_how_much_a_joint_holds_is_typed_on_the_sheet_of_its_part()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/part/B17", "B17");
+        var undo = page.GetByTitle("Ctrl+Z");
+        var joint = page.Locator(".joint").First;
+        await joint.GetByText("What decides how much it holds").ClickAsync();
+        await joint.GetByLabel("Length that bites in it, mm").FillAsync("18 ± 2");
+        await joint.GetByLabel("Length that bites in it, mm").PressAsync("Tab");
+        await Expect(undo).ToContainTextAsync("length that bites in it, mm");
+        await joint.GetByLabel("Over-driven: its thread gave way").CheckAsync();
+        await Expect(joint).ToContainTextAsync("over driven");
+
+        var moving = page.Locator("#moving");
+        await moving.GetByText("Add a drawer, door or shelf").ClickAsync();
+        await moving.GetByLabel("Name").FillAsync("lid");
+        await moving.GetByLabel("It is a").SelectOptionAsync("Lid");
+        await moving.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Expect(moving.Locator("> .fault")).ToContainTextAsync("which way its front goes");
+        await moving.GetByLabel("Its front goes, when it opens").SelectOptionAsync("Up");
+        await moving.GetByRole(AriaRole.Button, new() { Name = "Add it" }).ClickAsync();
+        await Expect(undo).ToContainTextAsync("has a lid");
+        var lid = moving.Locator(".fitting").Filter(new() { HasText = "Lid" });
+        await Expect(lid).ToContainTextAsync("opening force not measured");
+        await lid.GetByText("Change").ClickAsync();
+        await lid.GetByLabel("Force at the catch that opens it, N").FillAsync("40");
+        await lid.GetByLabel("Force at the catch that opens it, N").PressAsync("Tab");
+        await Expect(lid).ToContainTextAsync("opens at 40 N");
+        Assert.Empty(await visit.Faults());
+    }
+}
