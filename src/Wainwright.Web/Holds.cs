@@ -19,7 +19,7 @@ public sealed class Holds
         ArgumentNullException.ThrowIfNull(cases);
         lock (turn)
         {
-            if (runs.TryGetValue(stored.Job.Id, out var run) && run.Sequence == stored.Sequence && run.Cases.SequenceEqual(cases) && run is { WasStopped: false, Found.IsFaulted: false }) return run;
+            if (runs.TryGetValue(stored.Job.Id, out var run) && run.Sequence == stored.Sequence && run.Cases.SequenceEqual(cases) && run is { WasStopped: false, Found: { IsFaulted: false, IsCanceled: false } }) return run;
             run?.Stop();
             return runs[stored.Job.Id] = new(stored, cases, new());
         }
@@ -32,7 +32,7 @@ public sealed class HoldRun : Errand
     internal HoldRun(StoredJob stored, IReadOnlyList<LoadCase> cases, CancellationTokenSource stop) : base(stop)
     {
         (Sequence, Cases) = (stored.Sequence, cases);
-        Found = Task.Run(() => Holding.Of(stored.Job, cases));
+        Found = Task.Run(() => Holding.Of(stored.Job, cases, this, stop.Token));
     }
 
     /// <summary>Entry of the journal it is made after.</summary>

@@ -56,8 +56,8 @@ public sealed class HoldTests(Yard yard)
         await visit.Go("job/DEMO-02/hold", "Will it hold");
         await Expect(page.Locator("[data-held]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
         await page.GetByLabel("Judged against").SelectOptionAsync("TenAllRound");
-        await Expect(page.Locator(".load-cases summary")).ToContainTextAsync("ten all round", new() { Timeout = Visit.RoundMs });
-        await page.Locator(".load-cases summary").ClickAsync();
+        await Expect(page.Locator(".load-cases summary").First).ToContainTextAsync("ten all round", new() { Timeout = Visit.RoundMs });
+        await page.Locator(".load-cases summary").First.ClickAsync();
         await Expect(page.Locator(".load-cases")).ToContainTextAsync("Does not prove");
         await visit.Button("Judge this job against ten all round from now on").ClickAsync();
         var undo = page.GetByTitle("Ctrl+Z");

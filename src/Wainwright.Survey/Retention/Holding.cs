@@ -1,3 +1,4 @@
+using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Methods.Retention;
 
@@ -9,14 +10,29 @@ public static class Holding
     /// <summary>Every fitted part, those that fall shortest first.</summary>
     /// <param name="job">The job.</param>
     /// <param name="cases">What to judge against; none for the job's own choice.</param>
-    public static JobHolding Of(Job job, params IReadOnlyList<LoadCase> cases)
+    public static JobHolding Of(Job job, params IReadOnlyList<LoadCase> cases) => Of(job, cases, null);
+
+    /// <summary>The same, telling how far it has come.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="cases">What to judge against; none for the job's own choice.</param>
+    /// <param name="progress">Told after each part.</param>
+    /// <param name="stop">Ends it: half a van is no answer.</param>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static JobHolding Of(Job job, IReadOnlyList<LoadCase> cases, IProgress<AccessProgress>? progress, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(job);
         var chosen = Chosen(job, cases);
         var who = new WhoHolds(job);
         var worth = new JointWorths(job);
         var pulled = Pulls(job);
-        return new(job, chosen, [.. job.Parts.Select(p => Of(job, p, chosen, who, worth, pulled, ThrowDirections.All)).OrderBy(Hazard)]);
+        var found = new List<PartHolding>();
+        foreach (var part in job.Parts)
+        {
+            stop.ThrowIfCancellationRequested();
+            found.Add(Of(job, part, chosen, who, worth, pulled, ThrowDirections.All));
+            progress?.Report(new(found.Count, job.Parts.Count, part.Name));
+        }
+        return new(job, chosen, [.. found.OrderBy(Hazard)]);
     }
 
     /// <summary>One part.</summary>
