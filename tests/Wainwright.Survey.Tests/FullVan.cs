@@ -30,7 +30,25 @@ static class FullVan
         A.Part("extinguisher", new Extinguisher { Due = A.Day.AddDays(-5) }).At(0, 600, 0).Weighing(3),
         A.Part("gas locker", new GasStore { DropOutMm2 = new(3_200, 100) }).At(1_000, 1_500, 100).Weighing(14),
         (A.Part("locker") with { Overhead = true, Contents = [new() { What = "pans", MassKg = new(6, 1) }] }).At(1_000, 0, 1_500).Weighing(11),
-        (A.Part("lining") with { Overhead = true }).At(1_000, 500, 1_800).Weighing(4)) with
+        (A.Part("lining") with { Overhead = true }).At(1_000, 500, 1_800).Weighing(4),
+        (A.Part("cabinet") with
+        {
+            Made = [new() { Material = "birch ply", ThicknessMm = new(15, 0.5) }],
+            Moving = [Drawer("top drawer", "turn button", new(120, 10)), Drawer("bottom drawer", "nothing", null), new() { Name = "flap", Kind = MovingKind.DropFlap, Opens = Direction.Right, MassKg = new(3, 0.2), KeptShutBy = "magnet", HoldsN = new(11, 2) }],
+            Shelves = [Shelf("railed shelf", 150), Shelf("bare shelf", 0)],
+        }).At(2_000, 0, 0, 500, 400, 900).Weighing(14),
+        (A.Part("chest") with
+        {
+            Moving =
+            [
+                new()
+                {
+                    Name = "lid", Kind = MovingKind.Lid, Opens = Direction.Up, MassKg = new(10, 0.2), KeptShutBy = "turn button", HoldsN = new(200, 20), Hinge = new(600, 0, 400), CentreShut = new(600, 250, 400), FarEdgeShut = new(600, 500, 400),
+                    OpensDeg = 80, Springs = new() { ForceN = new(300, 10), Count = 2, DrawnOutMm = 400, StrokeMm = 180, FixedAt = new(600, 30, 170), MovingAt = new(600, 200, 400) },
+                },
+            ],
+        }).At(500, 0, 0, 300, 500, 400).Weighing(4),
+        A.Part("rack").At(1_500, 1_500, 0, 400, 300, 900).Weighing(20)) with
     {
         Vehicle = A.Van().Vehicle with
         {
@@ -53,6 +71,8 @@ static class FullVan
         Joints =
         [
             Held("screws", "locker", FixingState.Loose, 2), Held("cups", "lining", FixingState.Sound, null),
+            Bolts("cabinet bolts", "cabinet", Direction.Left, [new(2_050, 15, 800), new(2_450, 15, 800), new(2_050, 15, 100), new(2_450, 15, 100)]),
+            Bolts("rack feet", "rack", Direction.Down, [new(1_510, 1_510, 5), new(1_890, 1_510, 5), new(1_510, 1_790, 5), new(1_890, 1_790, 5)]),
         ],
         Lines =
         [
@@ -62,6 +82,7 @@ static class FullVan
         Readings =
         [
             Megohm("R1", 0.6, null), Megohm("R2", 6, "R1"), Megohm("R3", 1.4, null),
+            .. Pull("F1", 200, "S1", 3, 0), .. Pull("F2", 0, "S2", 2, 1),
         ],
     };
 
@@ -77,6 +98,25 @@ static class FullVan
     {
         Id = new(id), Part = new(part), Type = FixingType.WoodScrew, Count = 8, State = state, StateCount = inState, Release = new() { Way = ReleaseWay.Unscrew }, Known = Known.Seen,
     };
+
+    static Joint Bolts(string id, string part, Direction axis, IReadOnlyList<Place> points) => new()
+    {
+        Id = new(id), Part = new(part), Type = FixingType.RivetNut, Size = "M6", Count = 4, Points = points, Axis = axis, Base = "side rib, steel", BaseMm = new(1.2, 0.1), UnderHead = "birch ply", UnderHeadMm = new(15, 0.5), HeadMm = new(18, 1),
+        State = FixingState.Sound, Release = new() { Way = ReleaseWay.Unscrew }, Known = Known.Measured,
+    };
+
+    static MovingThing Drawer(string name, string by, Measured? holds) => new() { Name = name, Kind = MovingKind.Drawer, Opens = Direction.Right, MassKg = new(6, 0.3), KeptShutBy = by, HoldsN = holds };
+
+    static OpenShelf Shelf(string name, double lip) => new()
+    {
+        Name = name, LipMm = new(lip, 1), OpenSides = [Direction.Forward], Holds = "tins", CentreMm = new(60, 2), FootMm = new(70, 2), HeaviestKg = new(0.5, 0.05), HeightMm = new(1_200, 5), Friction = new(0.4, 0.05),
+    };
+
+    static IEnumerable<Reading> Pull(string force, double n, string movement, double mm, int minute) =>
+    [
+        new() { Id = new(force), Quantity = Quantity.Force, Value = new(n, 5), Unit = "N", Part = new("rack"), At = new(1_500, 1_650, 900), Toward = Direction.Forward, TakenAt = At.AddMinutes(minute) },
+        new() { Id = new(movement), Quantity = Quantity.Length, Value = new(mm, 0.2), Unit = "mm", Part = new("rack"), UnderForce = new ReadingId(force), TakenAt = At.AddMinutes(minute) },
+    ];
 
     static Line Cable(string id, Measured mm2) => new()
     {

@@ -44,8 +44,8 @@ public sealed class UnknownIsNeverAPassTests
         string[] ids =
         [
             "heater-burner-air", "co-alarm-in-date", "gas-drop-out", "gas-hose-in-date", "mains-outlet-near-water", "residual-current-trips", "mains-insulation",
-            "mains-below-leak", "fuse-guards-cable", "overhead-fixings", "axle-load", "plated-mass", "axle-load-loaded", "plated-mass-loaded",
-            "heater-circulation-air", "heater-burner-air-pipe", "heater-supply-volts", "extinguisher-in-date", "sides-level", "mass-sheet-agrees",
+            "mains-below-leak", "fuse-guards-cable", "overhead-fixings", "held-in-driving", "held-in-crash", "pull-leaves-no-set", "stays-shut", "shelf-goods-stay", "axle-load", "plated-mass", "axle-load-loaded", "plated-mass-loaded",
+            "heater-circulation-air", "heater-burner-air-pipe", "heater-supply-volts", "lid-stays-up", "tank-fittings-dry", "extinguisher-in-date", "sides-level", "mass-sheet-agrees",
         ];
         Assert.Equal(ids, checks.Select(c => c.Id).Distinct());
     }

@@ -7,9 +7,6 @@ namespace Wainwright.Survey.Retention;
 /// <summary>What its state, its flaws, its edge and what nobody saw leave of a fixing's strength.</summary>
 internal static class ConditionOf
 {
-    // the joint was looked at and its state not written down: better than nobody having seen it; common practice, no source
-    private static readonly Spread NotTried = new(0.3, 0.85, 1);
-
     public static (Spread Pull, Spread Shear) Joint(Joint joint, Substrate into, WorthDraft draft)
     {
         Spread pull = Spread.Exactly(1), shear = Spread.Exactly(1);
@@ -20,7 +17,7 @@ internal static class ConditionOf
             var left = FixingCondition.Of(state, kind);
             Times(left.Pull, left.Shear);
         }
-        var unseen = joint.Known is Known.NotInspected or Known.Told || (joint.Known == Known.Inferred && joint.Hidden);
+        var unseen = joint.Known is Known.NotInspected or Known.Told or Known.Inferred;
         if (joint.State == FixingState.Loose)
         {
             var share = (double)(joint.StateCount ?? joint.Count) / joint.Count;
@@ -37,21 +34,27 @@ internal static class ConditionOf
         }
         else if (joint.State == FixingState.NotSeen)
         {
-            Times(NotTried, NotTried);
-            draft.Assume($"{joint.Id}: seen, its state not written down: 0.3 at worst, as new at best (common practice, no source)");
-            draft.Look("each fixing tried by hand: there, tight, biting", NotTried.High / NotTried.Low);
+            Found(FixingCondition.State.NotSeen);
+            draft.Assume($"{joint.Id}: its state was not written down, so nothing is counted at worst and all of it at best");
+            draft.Look("each fixing tried by hand: there, tight, biting", 20);
         }
         foreach (var flaw in joint.Flaws) Found(Enum.Parse<FixingCondition.State>(flaw.ToString()));
-        if (!into.IsMetal && joint.EdgeMm is { } edge && joint.Type is FixingType.WoodScrew or FixingType.CupWasherScrew or FixingType.SelfDrillingScrew or FixingType.Brad or FixingType.Staple)
-        {
-            var least = SplittingDistance.Of(FixingSize.Of(joint).DiameterMm, isBored: false, pullsTowardsEnd: false).EdgeMm;
-            var left = SplittingDistance.Left(Math.Max(0, edge.Low), least);
-            if (left.Likely < 1)
-            {
-                Times(left, left);
-                draft.Assume(string.Create(CultureInfo.InvariantCulture, $"{joint.Id}: {edge.Value:0.#} mm from an edge where {least:0.#} mm keep the wood from splitting: {left.Low:0.##} of its strength at worst (common practice, no source)"));
-            }
-        }
+        if (!into.IsMetal && joint.Type is FixingType.WoodScrew or FixingType.CupWasherScrew or FixingType.SelfDrillingScrew or FixingType.Brad or FixingType.Staple) Times(Edge(joint, draft), Spread.Exactly(1));
         return (pull, shear);
+    }
+
+    /// <summary>What an edge too near leaves. Nobody measured: no nearer than half of what keeps the wood from splitting.</summary>
+    private static Spread Edge(Joint joint, WorthDraft draft)
+    {
+        var least = SplittingDistance.Of(FixingSize.Of(joint).DiameterMm, isBored: false, pullsTowardsEnd: false).EdgeMm;
+        if (joint.EdgeMm is not { } edge)
+        {
+            draft.Assume("assumed: no screw in wood nearer to an edge than half of what keeps the wood from splitting");
+            draft.Look("the distance of the outermost screw from the edge", 2);
+            return new(0.5, 1, 1);
+        }
+        var left = SplittingDistance.Left(Math.Max(0, edge.Low), least);
+        if (left.Likely < 1) draft.Assume(string.Create(CultureInfo.InvariantCulture, $"{joint.Id}: {edge.Value:0.#} mm from an edge where {least:0.#} mm keep the wood from splitting: {left.Low:0.##} of its hold at worst (common practice, no source)"));
+        return left;
     }
 }

@@ -71,7 +71,7 @@ public static class Holding
             Verdict = Verdict.CannotTell,
             Because = "",
             Through = [.. chain.Bodies.Skip(1).Select(b => b.Part.Id)],
-            Pulled = pulled[part.Id].FirstOrDefault(),
+            Pulled = pulled[part.Id].FirstOrDefault() ?? chain.Bodies.Skip(1).SelectMany(b => pulled[b.Part.Id]).FirstOrDefault(p => p.KeepsAtG is not null),
             Riders = [.. who.RidersOn(part.Id).Select(r => r.Id).Distinct()],
             Assumed = [.. chain.Assumed.Concat(chain.Joints.SelectMany(j => worth[j.Joint.Id].Assumed)).Distinct()],
         };
@@ -79,7 +79,7 @@ public static class Holding
         begun = begun with { LadenKg = chain.Bodies[0].Kg, OwnKg = Laden.Of(part)?.Kg.Likely };
         if (held == HeldBy.NotRecorded) return begun with { Because = "no fixing is recorded, and nothing says that it stands loose", NextLook = $"how {part.Name} is held: every fixing, its size, place and state" };
         var (directions, assumed) = held is HeldBy.Nothing or HeldBy.NothingLeft ? StandsLoose.Of(job, chain, who, worth, ways) : (Solved.Of(job, chain, who, worth, ways), []);
-        if (begun.Pulled is { KeepsAtG: null, ReachedG: { } reached, Toward: { } toward })
+        if (begun.Pulled is { KeepsAtG: null, ReachedG: { } reached, Toward: { } toward } own && own.Part.Id == part.Id)
             // it was held in that pull and sprang back: so much it stands, whatever was assumed
             directions = [.. directions.Select(d => d.FactorG is { } g && (d.Way - PullWay.Of(toward)).Length < 1e-6 ? d with { FactorG = new(Math.Max(g.Low, Math.Min(reached.Low, g.High)), Math.Max(g.Likely, Math.Min(reached.Likely, g.High)), g.High) } : d)];
         return Worded.Of(begun with { Directions = directions, Assumed = [.. begun.Assumed.Concat(assumed).Distinct()] }, job, cases, worth);
