@@ -1,5 +1,6 @@
 using System.Globalization;
 using Wainwright.Bench;
+using Wainwright.Bench.Hold;
 using Wainwright.Bench.Vans;
 using Wainwright.Fitout;
 
@@ -31,9 +32,11 @@ switch (args.FirstOrDefault() ?? "rooms")
         return Replans.Run(Kind(), Number(2, 50), Number(3, 5));
     case "growth":
         return Growth.Run(Number(1, 5));
+    case "hold":
+        return HoldRace.Run(Number(1, 2_000));
     case "check":
         return Checking.Run(Number(1, 10_000));
     default:
-        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | replan FAMILY PARTS SEEDS | check COUNT");
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | hold DRAWS | replan FAMILY PARTS SEEDS | check COUNT");
         return 2;
 }

@@ -79,7 +79,7 @@ public static class HoldingChance
         // seen too seldom to count: the worst way alone is a floor that the draws cannot give
         if (all.NotHolding * doubt.Draws < FewSeen && ways.MaxBy(w => w.NotHolding) is { Rare: true } worst) all = worst;
         done?.Report(1);
-        return new(ways, all, Looks(luck.Unknowns, fates), doubt.Draws * (1 + deciders.Length), atRest.Solved + deciders.Sum(d => d.Solved));
+        return new(ways, all, Looks(luck.Unknowns, fates), atRest.Asked + deciders.Sum(d => d.Asked), atRest.Solved + deciders.Sum(d => d.Solved));
     }
 
     private static Chance Way(Decider decider, Luck luck, int lost, int draws, Random chance, CancellationToken cancel)

@@ -31,10 +31,13 @@ sealed class Decider
 
     private bool _always;
 
+    public int Asked { get; private set; }
+
     public int Solved { get; private set; }
 
     public bool Holds(double[] pullN, double[] shearN)
     {
+        Asked++;
         if (_always) return true;
         for (var m = 0; m < _mechanisms.Count; m++)
         {
@@ -67,7 +70,7 @@ sealed class Decider
     /// <summary>How many times the load is carried, and how that changes with each strength.</summary>
     public (double Times, double[] ByPull, double[] ByShear) Margin(double[] pullN, double[] shearN)
     {
-        Solved++;
+        (Asked, Solved) = (Asked + 1, Solved + 1);
         var solved = new LimitSolver(_solver, _rig.With(pullN, shearN)).Times(_loadN);
         if (double.IsInfinity(solved.HighG)) return (double.PositiveInfinity, [], []);
         var mechanism = Of(solved.Motion);

@@ -29,33 +29,25 @@ readonly record struct Resisting(double PullN, Vector3D ShearN, double Power)
         if (shape.Corners == 0) return To(fixing, slip);
         var (first, second) = fixing.Axis.Across();
         var (outward, x, y) = (Math.Max(0, fixing.Axis.Dot(slip)), first.Dot(slip), second.Dot(slip));
-        var (wide, corner) = (shape.Around ? 1 / Math.Cos(Math.PI / shape.Corners) : 1, Vector3D.Zero);
-        var best = double.NegativeInfinity;
-        for (var k = 0; k < shape.Corners; k++)
+        // of corners that stand evenly round a circle the one nearest to the slip resists most
+        var (sin, cos) = Math.SinCos(2 * Math.PI / shape.Corners * Math.Round(Math.Atan2(y, x) / (2 * Math.PI) * shape.Corners));
+        var (pullN, shearN) = (fixing.PullN, (shape.Around ? 1 / Math.Cos(Math.PI / shape.Corners) : 1) * fixing.ShearN);
+        var (pull, shear) = (pullN * outward, shearN * (x * cos + y * sin));
+        var (byPull, byShear) = fixing.Sharing switch
         {
-            var (sin, cos) = Math.SinCos(2 * Math.PI * k / shape.Corners);
-            if (x * cos + y * sin <= best) continue;
-            best = x * cos + y * sin;
-            corner = cos * first + sin * second;
-        }
-        var (pullN, shearN) = (fixing.PullN, wide * fixing.ShearN);
-        var chosen = (Pull: 0.0, Shear: 0.0, Power: double.NegativeInfinity);
-        foreach (var (p, s) in Profile(fixing.Sharing, shape))
-        {
-            var power = p * pullN * outward + s * shearN * best;
-            if (power > chosen.Power) chosen = (p * pullN, s * shearN, power);
-        }
-        return new(chosen.Pull, chosen.Shear * corner, chosen.Power);
+            Sharing.Straight => pull > shear ? (1.0, 0.0) : (0, 1),
+            Sharing.Round => RoundCorner(pull, shear, shape),
+            _ => (outward > 0 ? 1 : 0, 1),
+        };
+        return new(byPull * pullN, byShear * shearN * (cos * first + sin * second), byPull * pull + byShear * shear);
     }
 
-    /// <summary>Corners of the region in the plane of pull and shear, as shares of the capacities.</summary>
-    public static IEnumerable<(double Pull, double Shear)> Profile(Sharing sharing, RegionShape shape)
+    private static (double Pull, double Shear) RoundCorner(double pull, double shear, RegionShape shape)
     {
-        if (sharing == Sharing.Straight) return [(0, 0), (1, 0), (0, 1)];
-        if (sharing == Sharing.Apart) return [(0, 0), (1, 0), (0, 1), (1, 1)];
         var steps = Math.Max(2, shape.Corners / 4);
         var wide = shape.Around ? 1 / Math.Cos(Math.PI / (4 * steps)) : 1;
-        return [(0, 0), .. Enumerable.Range(0, steps + 1).Select(k => Math.SinCos(Math.PI / 2 * k / steps)).Select(t => (wide * t.Sin, wide * t.Cos))];
+        var (sin, cos) = Math.SinCos(Math.PI / 2 / steps * Math.Round(Math.Atan2(pull, shear) / (Math.PI / 2) * steps));
+        return (wide * sin, wide * cos);
     }
 
     private static (double PullN, double ShearN, double Power) Round(in FixingArm fixing, double pull, double shear)
