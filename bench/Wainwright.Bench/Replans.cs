@@ -9,17 +9,17 @@ static class Replans
 {
     public static int Run(Family family, int parts, int seeds)
     {
-        var table = new Dictionary<string, List<double>>();
+        var table = new Dictionary<string, List<(double CpuS, int Questions)>>();
         for (var seed = 0; seed <= seeds; seed++)
         {
             // the first van twice: once for the compiler
             var van = BoxVan.Make(family, parts, Math.Max(1, seed));
             var job = JobFile.Read(JobFile.Write(VanJob.Of(van))).Job!;
-            foreach (var (change, spent, _) in Each(job, [.. van.Targets.Select(VanJob.IdOf)], null))
-                if (seed > 0) (table.TryGetValue(change, out var own) ? own : table[change] = []).Add(spent.CpuS);
+            foreach (var (change, spent, next) in Each(job, [.. van.Targets.Select(VanJob.IdOf)], null))
+                if (seed > 0) (table.TryGetValue(change, out var own) ? own : table[change] = []).Add((spent.CpuS, next.Plan.Effort.Questions));
         }
         foreach (var (change, own) in table)
-            Console.WriteLine(FormattableString.Invariant($"| {family.ToString().ToLowerInvariant()} {parts} | {change} | {own.Count} | {own.Order().ElementAt(own.Count / 2):0.000} | {own.Max():0.000} |"));
+            Console.WriteLine(FormattableString.Invariant($"| {family.ToString().ToLowerInvariant()} {parts} | {change} | {own.Count} | {own.Select(o => o.CpuS).Order().ElementAt(own.Count / 2):0.000} | {own.Max(o => o.CpuS):0.000} | {own.Select(o => o.Questions).Order().ElementAt(own.Count / 2)} |"));
         return 0;
     }
 

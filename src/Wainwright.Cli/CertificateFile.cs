@@ -13,7 +13,7 @@ internal sealed record CertificateFile(string Path, IReadOnlyList<string>? Fault
     public static CertificateFile Write(string path, RemovalPlan plan, RemovalPlanner planner, bool check)
     {
         NewFile.Write(path, file => file.Write(Encoding.UTF8.GetBytes(JsonSerializer.Serialize(PlanCertificate.Of(plan), Shown.Options) + "\n")));
-        return new(path, check ? planner.Check(Read(path)) : null);
+        return new(path, check ? planner.Check(Read(path), plan) : null);
     }
 
     private static PlanCertificate Read(string path) => JsonSerializer.Deserialize<PlanCertificate>(File.ReadAllText(path), Shown.Options)!;

@@ -91,7 +91,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         anew = Anew is null ? null : new { changed = Anew.Changed, moreMinutes = Anew.MoreMinutes, done = Anew.Done.Where(s => s.Number > 0).Select(s => s.Key) },
         others = Others is null ? null : new { fragility = Others.Fragility, areAll = Others.AreAll, areProved = Others.AreProved, plans = Others.Others.Select(Other) },
         keeping = Keeping?.Select(k => new { part = k.Part.Text, more = k.More, proved = k.IsProved }),
-        wouldFree = Changes.Select(c => new { kind = c.Kind, words = c.Words, millimetres = c.Mm, opening = c.Opening, part = c.Part?.Text, joint = c.Joint?.Text }),
+        wouldFree = Changes.Select(c => new { kind = c.Kind, words = c.Words, millimetres = c.Mm, isLeast = c.IsLeast, opening = c.Opening, part = c.Part?.Text, joint = c.Joint?.Text }),
         whatBlocks = WhatBlocks?.Select(Block),
         tape = Tape is null ? null : new
         {

@@ -194,6 +194,18 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void Tilted_past_what_would_come_out_for_it_a_load_takes_less_with_it()
+    {
+        var van = Path.Combine(Repository.Top, "demo", "bicycle-workshop.wain.json");
+        var (flat, tilted) = (Ran.Wain("plan", van, "--remove", "B16", "--json").Json, Ran.Wain("plan", van, "--remove", "B16", "--tilt-past", "--audit", "--json").Json);
+        Assert.DoesNotContain(flat.GetProperty("steps").EnumerateArray(), s => s.GetProperty("tilted").GetBoolean());
+        Assert.True(tilted.GetProperty("steps").EnumerateArray().Last().GetProperty("tilted").GetBoolean());
+        Assert.True(tilted.GetProperty("totalMinutes").GetDouble() < flat.GetProperty("totalMinutes").GetDouble());
+        Assert.True(tilted.GetProperty("proved").GetBoolean());
+        Assert.Equal(0, tilted.GetProperty("audit").GetProperty("faults").GetArrayLength());
+    }
+
+    [Fact]
     public void Asked_twice_it_answers_alike() => Assert.Equal(Plan("duct-through-a-plinth", "--remove", "C", "--json").Out, Plan("duct-through-a-plinth", "--remove", "C", "--json").Out);
 
     [Fact]

@@ -40,7 +40,7 @@ internal sealed class CrewWorks
             if (at < 0) throw new ArgumentException($"Step {step.Number} ({step.Action}) is not of this job and these options.", nameof(plan));
             var item = free[at];
             free.RemoveAt(at);
-            var tenths = (long)Math.Round(step.OutMinutes * 600 / step.People);
+            var tenths = (long)Math.Round(step.OutMinutes * TenthsOfASecond.InAMinute / step.People);
             // as far as the steps before it in the plan have cleared the way
             var past = step.Path.Count > 0 ? scene.Room.WayOf(item, planner.Doable(gone))?.Through : null;
             gone.Add(item);

@@ -22,8 +22,8 @@ internal sealed class CrewWriter(Job job, CrewWorks works, Timetable table, Crew
         return new()
         {
             People = crew.People,
-            Minutes = table.Length / 600.0,
-            LowerBoundMinutes = lowerBound / 600.0,
+            Minutes = table.Length / TenthsOfASecond.InAMinute,
+            LowerBoundMinutes = lowerBound / TenthsOfASecond.InAMinute,
             LabourMinutes = plan.OutMinutes,
             Tasks = Tasks(order),
             Critical = Chain(order),
@@ -41,7 +41,7 @@ internal sealed class CrewWriter(Job job, CrewWorks works, Timetable table, Crew
             var who = Enumerable.Range(0, crew.People).Where(p => freeFrom[p] <= table.Start(w))
                 .OrderBy(p => it.Step.Part is { } part && lastPart[p] == part ? 0 : 1).ThenByDescending(p => freeFrom[p]).ThenBy(p => p).Take(it.People).Order().ToList();
             foreach (var person in who) (freeFrom[person], lastPart[person]) = (table.End(w), it.Step.Part);
-            return new CrewTask(it.Step, table.Start(w) / 600.0, table.End(w) / 600.0, [.. who.Select(p => p + 1)], it.Tool, it.People == 0 ? "" : zones.Words(it.Zones));
+            return new CrewTask(it.Step, table.Start(w) / TenthsOfASecond.InAMinute, table.End(w) / TenthsOfASecond.InAMinute, [.. who.Select(p => p + 1)], it.Tool, it.People == 0 ? "" : zones.Words(it.Zones));
         })];
     }
 

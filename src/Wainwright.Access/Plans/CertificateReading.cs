@@ -4,7 +4,14 @@ using Wainwright.Geometry;
 namespace Wainwright.Access;
 
 /// <summary>Reads a certificate onto a model of the job made afresh and checks every sentence of it there.</summary>
-internal sealed class CertificateReading(PlanCertificate said, Job job, AccessOptions options, CertificateReading.Afresh? model = null)
+/// <param name="said">The certificate.</param>
+/// <param name="job">The job.</param>
+/// <param name="options">What the planner was told: parts out, parts that stay, clearance and aim must be those.</param>
+/// <param name="model">A model made afresh; absent to have one made.</param>
+/// <param name="given">Names of what was done before; absent for nothing.</param>
+/// <param name="answers">The plan that it is to prove: targets and what stays must be its own; absent where only the options are known.</param>
+internal sealed class CertificateReading(
+    PlanCertificate said, Job job, AccessOptions options, CertificateReading.Afresh? model = null, IReadOnlyList<string>? given = null, RemovalPlan? answers = null)
 {
     /// <summary>A model of the van made for checking: nothing of a search is in it.</summary>
     internal sealed class Afresh(Job job, AccessOptions options, Scene? like = null)
@@ -22,8 +29,13 @@ internal sealed class CertificateReading(PlanCertificate said, Job job, AccessOp
     {
         if (said.Format != 1) return [$"format {said.Format} is not known here"];
         if (said.Model != PlanCertificate.ModelOf(job)) return ["it was made for another van, or the van's record has changed since"];
-        if (said.ClearanceMm != options.ClearanceMm || said.Objective != options.Objective || !Same(said.AlreadyOut, options.AlreadyOut) || !options.MustStay.All(p => said.Stays.Contains(p.Text)))
-            return ["it answers another question: other parts out, other parts to stay, another clearance or another aim"];
+        if (said.ClearanceMm != options.ClearanceMm || said.Objective != options.Objective || !Same(said.AlreadyOut, Named(options.AlreadyOut)))
+            return ["it answers another question: other parts out, another clearance or another aim"];
+        // with more to stay or more done before, what it says of all plans would be said of fewer
+        if (!Same(said.Stays, Named([.. options.MustStay, .. answers?.Question?.Stays ?? []])) || !Same(said.Given, given ?? []))
+            return ["it answers another question: other parts to stay, or other things done before"];
+        if (answers is not null && !Same(said.Targets, PlanCertificate.TargetsOf(answers)))
+            return ["it answers another question: it has other targets"];
         model ??= new(job, options);
         var scene = model.Scene;
         var puzzle = model.Puzzle.With(new Prices(scene, said.Objective).Costs, Items(scene, said.Given));
@@ -70,7 +82,9 @@ internal sealed class CertificateReading(PlanCertificate said, Job job, AccessOp
         }
     }
 
-    private static bool Same(IReadOnlyList<string> one, IReadOnlyList<PartId> other) => one.ToHashSet().SetEquals(other.Select(p => p.Text));
+    private static bool Same(IEnumerable<string> one, IEnumerable<string> other) => one.ToHashSet().SetEquals(other);
+
+    private static IEnumerable<string> Named(IReadOnlyList<PartId> parts) => parts.Select(p => p.Text);
 
     private int Item(Scene scene, string key) => InOrder(scene, [key]).FirstOrDefault();
 

@@ -7,11 +7,12 @@ namespace Wainwright.Access;
 /// <summary>Tries single changes on a van from which something does not come out, and keeps those that work, least millimetres first.</summary>
 /// <remarks>
 /// Each trial asks a model made of the changed job whether the targets can be done at all. Sizes are halved down to the
-/// millimetre: a larger opening or a smaller part never closes a way.
+/// millimetre: a larger opening or a smaller part never closes a way. Where trials or time run out before, the size works and a
+/// smaller one may.
 /// </remarks>
-internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion question, IReadOnlyList<RemovalStep> doneBefore, RemovalPlan plan)
+internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion question, IReadOnlyList<RemovalStep> doneBefore, RemovalPlan plan, int mostTrials = 160)
 {
-    private const int MostMm = 400, MostTrials = 160;
+    private const int MostMm = 400;
 
     private readonly List<FreeingChange> found = [];
     private int trials;
@@ -29,27 +30,30 @@ internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion quest
         return [.. found.OrderBy(c => c.Mm ?? int.MaxValue).ThenBy(c => c.Kind).ThenBy(c => c.Words, StringComparer.Ordinal)];
     }
 
+    private bool IsSpent => trials >= mostTrials || options.Stop.IsCancellationRequested;
+
     private bool Works(Job changed, AccessOptions? told = null, PlanQuestion? asked = null)
     {
-        if (++trials > MostTrials || options.Stop.IsCancellationRequested) return false;
+        if (IsSpent) return false;
+        trials++;
         var scene = new Scene(changed, (told ?? options) with { Bracket = false }, optimistic: false);
         var stay = Staying.In(scene, [.. (told ?? options).MustStay, .. (asked ?? question).Stays]);
         var planner = new Planner(scene.Puzzle).With(scene.Puzzle.Costs, AlreadyDone.In(scene, doneBefore));
         return planner.CanReach(ItemSet.Of(scene.Items.Count, RemovalPlanner.TargetsOf(scene, question)), ItemSet.All(scene.Items.Count).Without(stay));
     }
 
-    /// <summary>The least size at which a change works; nothing when it does not at the greatest.</summary>
-    private int? Least(Func<int, Job> changed, int most = MostMm)
+    /// <summary>The least size found at which a change works, and whether one millimetre less was tried and does not; nothing when it does not at the greatest.</summary>
+    private (int Mm, bool IsLeast)? Least(Func<int, Job> changed, int most = MostMm)
     {
         if (!Works(changed(most))) return null;
         var (no, yes) = (0, most);
-        while (yes - no > 1)
+        while (yes - no > 1 && !IsSpent)
         {
             var middle = (no + yes) / 2;
             if (Works(changed(middle))) yes = middle;
             else no = middle;
         }
-        return yes;
+        return (yes, yes - no == 1);
     }
 
     private void LetOut()
@@ -90,14 +94,14 @@ internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion quest
     private void Open(Opening opening, string side, Func<Opening, int, Opening> wider)
     {
         if (Least(mm => job with { Vehicle = job.Vehicle with { Openings = [.. job.Vehicle.Openings.Select(o => o == opening ? wider(o, mm) : o)] } }) is { } least)
-            found.Add(new(ChangeKind.Opening, Say($"Open {opening.Name} by {least} mm {side}."), least, Opening: opening.Name));
+            Add(least, new(ChangeKind.Opening, Say($"Open {opening.Name} by {least.Mm} mm {side}."), least.Mm, Opening: opening.Name));
     }
 
     private void Ground()
     {
         foreach (var opening in job.Vehicle.Openings.Where(o => o is { Passable: true, LandingMm: not null }))
             if (Least(mm => job with { Vehicle = job.Vehicle with { Openings = [.. job.Vehicle.Openings.Select(o => o == opening ? o with { LandingMm = o.LandingMm + mm } : o)] } }, 2000) is { } least)
-                found.Add(new(ChangeKind.Ground, Say($"Move the van: {least} mm more clear ground outside {opening.Name}."), least, Opening: opening.Name));
+                Add(least, new(ChangeKind.Ground, Say($"Move the van: {least.Mm} mm more clear ground outside {opening.Name}."), least.Mm, Opening: opening.Name));
     }
 
     private void Smaller(Part part)
@@ -111,8 +115,11 @@ internal sealed class Freeing(Job job, AccessOptions options, PlanQuestion quest
     private void Smaller(Part part, string which, int most, Func<int, Part> smaller)
     {
         if (most >= 1 && Least(mm => With(smaller(mm)), Math.Min(MostMm, most)) is { } least)
-            found.Add(new(ChangeKind.Smaller, Say($"{Wording.Name(part)} made {least} mm less {which}."), least, Part: part.Id));
+            Add(least, new(ChangeKind.Smaller, Say($"{Wording.Name(part)} made {least.Mm} mm less {which}."), least.Mm, Part: part.Id));
     }
+
+    private void Add((int Mm, bool IsLeast) size, FreeingChange change) =>
+        found.Add(size.IsLeast ? change : change with { Words = $"{change.Words} Less may do: the search ended before that was tried.", IsLeast = false });
 
     private void ComesApart(Part part)
     {

@@ -30,8 +30,9 @@ public enum ChangeKind
 /// <summary>A single change with which there would be a way; tried, not guessed.</summary>
 /// <param name="Kind">What is changed.</param>
 /// <param name="Words">The same in words.</param>
-/// <param name="Mm">By how much at least; absent where it is no matter of size.</param>
+/// <param name="Mm">By how much; absent where it is no matter of size.</param>
 /// <param name="Opening">The opening.</param>
 /// <param name="Part">The part.</param>
 /// <param name="Joint">The joint.</param>
-public sealed record FreeingChange(ChangeKind Kind, string Words, int? Mm, string? Opening = null, PartId? Part = null, JointId? Joint = null);
+/// <param name="IsLeast">Whether a millimetre less was tried and does not do; false when trials or time ran out before.</param>
+public sealed record FreeingChange(ChangeKind Kind, string Words, int? Mm, string? Opening = null, PartId? Part = null, JointId? Joint = null, bool IsLeast = true);

@@ -71,8 +71,12 @@ public sealed record PlanCertificate
 
     /// <summary>All that is wrong with it for a job; nothing when it holds.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="options">What the planner was told beside; parts out, parts that stay, clearance and objective must be those of the certificate.</param>
+    /// <param name="options">What the planner was told beside; parts out, parts that stay, clearance and objective must be those of the certificate, and nothing done before.</param>
     public IReadOnlyList<string> Faults(Job job, AccessOptions options) => new CertificateReading(this, job, options).Faults();
+
+    /// <summary>Names of what a plan of a planner is to do; what has no measures to see or touch is not among them.</summary>
+    internal static IReadOnlyList<string> TargetsOf(RemovalPlan plan) =>
+        [.. plan.Question!.Wanted.Select(w => w.Kind switch { AccessKind.See => $"eye on {w.Part}", AccessKind.Reach => $"hand on {w.Part}", _ => $"out {w.Part}" }).Where(plan.Proved!.Keys.Contains)];
 
     /// <summary>What proves a plan, or that there is none.</summary>
     /// <param name="plan">A plan made by a <see cref="RemovalPlanner"/>.</param>
@@ -92,7 +96,7 @@ public sealed record PlanCertificate
             AlreadyOut = [.. options.AlreadyOut.Select(p => p.Text)],
             Stays = [.. options.MustStay.Concat(plan.Question!.Stays).Select(p => p.Text).Distinct()],
             Given = Named(given),
-            Targets = [.. plan.Question!.Wanted.Select(w => w.Kind switch { AccessKind.See => $"eye on {w.Part}", AccessKind.Reach => $"hand on {w.Part}", _ => $"out {w.Part}" }).Where(keys.Contains)],
+            Targets = TargetsOf(plan),
             Order = solved is null ? [] : Named(solved.Order),
             Cost = solved?.Cost ?? 0,
             LowerBound = solved?.LowerBound ?? 0,

@@ -23,7 +23,7 @@ internal sealed class PlanWriter(
             Kind = kind,
             ReachOnly = kind is not AccessKind.Remove,
             Proof = solved is null ? (contradictions.Count > 0 ? Proof.CannotTell : Proof.ProvedUnreachable) : solved.IsProved ? Proof.ProvedCheapest : Proof.BestFound,
-            LowerBoundMinutes = solved is null ? 0 : solved.IsProved ? total : scene.Options.Objective == Objective.LeastLabour ? Math.Min(solved.LowerBound / 600.0, total) : 0,
+            LowerBoundMinutes = solved is null ? 0 : solved.IsProved ? total : scene.Options.Objective == Objective.LeastLabour ? Math.Min(solved.LowerBound / TenthsOfASecond.InAMinute, total) : 0,
             Sought = solved is null ? null : new(scene.Options.Objective, prices.Of(solved.Cost), prices.Of(solved.LowerBound)),
             OutMinutes = outMinutes,
             BackMinutes = backMinutes,

@@ -26,7 +26,7 @@ internal sealed class Prices
     /// <param name="price">A price or a lower bound.</param>
     public double Of(long price) => objective switch
     {
-        Objective.LeastLabour => price / 600.0,
+        Objective.LeastLabour => price / TenthsOfASecond.InAMinute,
         Objective.FewestPartsOut => (double)(price / one) / SharesOfAPart,
         _ => price / one / 10.0,
     };

@@ -7,7 +7,6 @@ namespace Wainwright.Access;
 /// <remarks>Not for use by several threads at once.</remarks>
 public sealed partial class RemovalPlanner
 {
-    private const double TenthsOfASecond = 600;
     private const int MostSparing = 4;
 
     private readonly AccessOptions options;
@@ -82,14 +81,18 @@ public sealed partial class RemovalPlanner
     {
         var plan = Remove(parts);
         if (plan.Proved?.Outcome is not Solved) throw new ArgumentException("There is no plan for these parts, so no proof of its price.", nameof(parts));
-        return Check(PlanCertificate.Of(plan));
+        return Check(PlanCertificate.Of(plan), plan);
     }
 
     /// <summary>Checks a certificate on a model made afresh of the job as this planner has it. All that is wrong with it.</summary>
     /// <param name="certificate">What is said to prove a plan.</param>
-    public IReadOnlyList<string> Check(PlanCertificate certificate) =>
+    /// <param name="answers">The plan of this planner that it is to prove: a certificate of fewer targets, or with more to stay, is refused.</param>
+    public IReadOnlyList<string> Check(PlanCertificate certificate, RemovalPlan answers)
+    {
+        var names = ItemKey.Of(scene);
         // ways that were looked for to spare a part are taken over; that they are clear is the audit's to show
-        new CertificateReading(certificate, scene.Job, options, new(scene.Job, options, options.Tilting.ToSpare ? scene : null)).Faults();
+        return new CertificateReading(certificate, scene.Job, options, new(scene.Job, options, options.Tilting.ToSpare ? scene : null), [.. given.Select(i => names[i])], answers).Faults();
+    }
 
     /// <summary>How hand and tool come to each fixing of a plan of this planner, at its turn: for showing, and for an audit to walk.</summary>
     /// <param name="plan">A plan of this planner.</param>
@@ -132,7 +135,7 @@ public sealed partial class RemovalPlanner
     {
         var (loose, its) = favourable.Value;
         if (Search(loose, its, question) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
-        var low = easy.LowerBound / TenthsOfASecond;
+        var low = easy.LowerBound / TenthsOfASecond.InAMinute;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
         var stays = easy.Order.Select(i => loose.Items[i]).SelectMany(i => i switch { TakeOut load => load.Load, TakePiece piece => [piece.Part], _ => (IEnumerable<Part>)[] }).Select(p => p.Id).ToHashSet();
         return new(low, [.. plan.PartsOut.Where(p => !stays.Contains(p))]);
@@ -142,7 +145,7 @@ public sealed partial class RemovalPlanner
 
     private Outcome Search(Scene where, Planner with, PlanQuestion question) =>
         with.Plan(TargetsOf(where, question), Stay(where, question), options.Budget, options.Stop, options.Progress is { } hear
-            ? s => hear(new(s.Best / TenthsOfASecond, s.LowerBound / TenthsOfASecond, s.Questions, s.Cuts, Bracketing: where != scene))
+            ? s => hear(new(s.Best / TenthsOfASecond.InAMinute, s.LowerBound / TenthsOfASecond.InAMinute, s.Questions, s.Cuts, Bracketing: where != scene))
             : null);
 
     private ItemSet Stay(Scene where, PlanQuestion question) => Staying.In(where, [.. options.MustStay, .. question.Stays]);

@@ -5,10 +5,7 @@ namespace Wainwright.Access;
 /// <summary>Directions spread over the sphere, each as long as one.</summary>
 internal static class Directions
 {
-    /// <summary>Along the axes, the diagonals of faces and of the cube: 26.</summary>
-    public static IReadOnlyList<Point> Coarse { get; } = Of(1);
-
-    /// <summary>Those and the ones between: 98, none further than some 15° from any direction.</summary>
+    /// <summary>Along the axes, the diagonals of faces and of the cube, and between: 98, none further than some 15° from any direction.</summary>
     public static IReadOnlyList<Point> Fine { get; } = Of(2);
 
     /// <summary>How much two directions agree: 1 for the same, 0 for square, −1 for opposite.</summary>

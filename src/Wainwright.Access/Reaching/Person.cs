@@ -39,15 +39,8 @@ public sealed record Person
     /// <summary>From the shoulder's joint to the elbow [mm].</summary>
     public required double UpperArmLongMm { get; init; }
 
-    /// <summary>Straight reach from the shoulder's joint to the centre of the grip [mm].</summary>
-    public double ReachMm => UpperArmLongMm + ElbowToGripMm;
-
     /// <summary>Openings for the large man (95th percentile), reach of the small woman (5th): who can be sent to any van.</summary>
     public static Person Anyone { get; } = Made("anyone, reckoned with a large man's body and a small woman's reach", m => Find(People.Men, m).P95, m => Find(People.Women, m).P5);
-
-    /// <summary>The woman at a percentile of size and reach.</summary>
-    /// <param name="share">Share of women who are not larger, more than 0 and less than 1.</param>
-    public static Person Woman(double share) => Of(People.Women, Normal(share), Normal(share));
 
     /// <summary>The man at a percentile of size and reach.</summary>
     /// <param name="share">Share of men who are not larger, more than 0 and less than 1.</param>

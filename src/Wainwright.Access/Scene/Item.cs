@@ -23,7 +23,7 @@ internal abstract record Item
 internal readonly record struct Price(double Out, double Back, double Damage)
 {
     // whole tenths of a second, so that the covering problem is solved in whole numbers
-    public long Tenths => (long)Math.Round((Out + Back + Damage) * 600);
+    public long Tenths => (long)Math.Round((Out + Back + Damage) * TenthsOfASecond.InAMinute);
 }
 
 /// <summary>Making a medium safe, paid once.</summary>

@@ -62,7 +62,7 @@ internal sealed class Ideas(Job job, Inquiry van, IReadOnlyList<UpkeepVisit> vis
     {
         var wanted = van.Scene.PartOf(visit.Part)!;
         if (visit.Minutes.HighMinutes is null or 0 || visit.Need.Access == ServiceAccess.Remove)
-            return van.PartsOut(order).Where(p => p != visit.Part).SelectMany(p => CutBacks(wanted, only: van.Scene.PartOf(p)!));
+            return Staying.Leaving(van.Scene, order).Where(p => p != visit.Part).SelectMany(p => CutBacks(wanted, only: van.Scene.PartOf(p)!));
         // boards only: wet, gas-tight and outer skins are left whole
         return job.Parts.Where(p => p is { System: PartSystem.Furniture or PartSystem.Lining, Outside: false } && p != wanted)
             .SelectMany(p => BoardIdea.Hatches(job, p, wanted, van.Scene.OutItem(p.Id)));

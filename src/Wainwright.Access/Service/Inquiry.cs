@@ -6,8 +6,6 @@ namespace Wainwright.Access;
 /// <summary>One van asked over and over how its parts are got at: prices first, a plan in words only where it is wanted.</summary>
 internal sealed class Inquiry
 {
-    private const double TenthsOfASecond = 600;
-
     private readonly AccessOptions options;
     private readonly Lazy<Inquiry> favourable;
     private readonly bool optimistic;
@@ -76,9 +74,9 @@ internal sealed class Inquiry
             How = how,
             Sureness = low >= solved.Cost ? Sureness.Proved : Sureness.Bracket,
             // the search counts in whole tenths of a second; what is proved has one value
-            LowMinutes = low >= solved.Cost ? minutes : Math.Min(minutes, low / TenthsOfASecond),
+            LowMinutes = low >= solved.Cost ? minutes : Math.Min(minutes, low / TenthsOfASecond.InAMinute),
             HighMinutes = minutes,
-            PartsOut = PartsOut(solved.Order),
+            PartsOut = Staying.Leaving(Scene, solved.Order),
             Because = low >= solved.Cost ? null : solved.IsProved ? "round and slanting parts may leave an easier way: a trial fit tells" : "the search ended before its proof",
             Outcome = solved,
             Plan = solved.Cost > 0 ? Written(part.Id, how, solved) : null,
@@ -96,13 +94,6 @@ internal sealed class Inquiry
         return planner.Plan([target], null, options.Budget, options.Stop) is Solved { IsProved: true } plan ? (int)Math.Ceiling(parts.Of(plan.Cost) - 1e-9) : null;
     }
 
-    public IReadOnlyList<PartId> PartsOut(IEnumerable<int> order) => [.. order.Select(i => Scene.Items[i]).SelectMany(item => item switch
-    {
-        TakeOut load => load.Load.Select(p => p.Id),
-        TakePiece piece => [piece.Part.Id],
-        _ => [],
-    }).Distinct()];
-
     private AccessMinutes Without(Part part, ServiceAccess how, Outcome outcome)
     {
         var plan = Written(part.Id, how, outcome);
@@ -112,7 +103,7 @@ internal sealed class Inquiry
         {
             How = how,
             Sureness = doubtful ? Sureness.CannotTell : Sureness.Unreachable,
-            LowMinutes = low / TenthsOfASecond,
+            LowMinutes = low / TenthsOfASecond.InAMinute,
             Because = AccessMinutes.Stuck(plan, tooClose: low is not null),
             Outcome = outcome,
             Plan = plan,

@@ -10,7 +10,7 @@ namespace Wainwright.Access;
 /// </remarks>
 public static class WhatIfRanking
 {
-    private const double TenthsOfASecond = 600, WorthALook = 0.5; // min a year: less is no reason to build anything; common practice, no source
+    private const double WorthALook = 0.5; // min a year: less is no reason to build anything; common practice, no source
 
     /// <summary>The changes that save most.</summary>
     /// <param name="job">The job.</param>
@@ -54,7 +54,7 @@ public static class WhatIfRanking
     /// <summary>No plan of the changed van saves more in a year [min]; a way where there was none is worth any look.</summary>
     private static double AtMost(Inquiry van, List<UpkeepVisit> visits, Idea idea)
     {
-        var instead = van.Ask(idea.InsteadOf) is Solved today ? today.Cost / TenthsOfASecond : double.PositiveInfinity;
+        var instead = van.Ask(idea.InsteadOf) is Solved today ? today.Cost / TenthsOfASecond.InAMinute : double.PositiveInfinity;
         return visits.Sum(v => v.TimesPerYear * (v.Minutes.Outcome is Solved plan ? Math.Min(instead, Slack(van, v, plan, idea)) : double.PositiveInfinity));
     }
 
@@ -64,7 +64,7 @@ public static class WhatIfRanking
         var target = van.Target(visit.Part, visit.Need.Access)!.Value;
         var own = van.NeededBy(target);
         var kept = own.Where(i => !idea.InsteadOf.Contains(i) && van.Scene.Items[i] is not Spoiled).Sum(i => van.Scene.Puzzle.Costs[i]);
-        return (plan.Cost - kept) / TenthsOfASecond;
+        return (plan.Cost - kept) / TenthsOfASecond.InAMinute;
     }
 
     private static WhatIf? Planned(Job job, Inquiry van, List<UpkeepVisit> visits, Idea idea, AccessOptions options)
@@ -82,7 +82,7 @@ public static class WhatIfRanking
             if (then.Target(group.Key.Part, group.Key.Access) is not { } target || then.Ask([target]) is not Solved now) continue;
             if (options.Stop.IsCancellationRequested) return null;
             proved &= now.IsProved && was is null or { IsProved: true };
-            if (was is null || was.Cost != now.Cost) gains.AddRange(group.Select(v => new WhatIfGain(v, was?.Cost / TenthsOfASecond, now.Cost / TenthsOfASecond)));
+            if (was is null || was.Cost != now.Cost) gains.AddRange(group.Select(v => new WhatIfGain(v, was?.Cost / TenthsOfASecond.InAMinute, now.Cost / TenthsOfASecond.InAMinute)));
         }
         var saved = gains.Sum(g => g.SavedMinutesPerYear);
         if (saved <= WorthALook && gains.TrueForAll(g => g.WasMinutes is not null)) return null;

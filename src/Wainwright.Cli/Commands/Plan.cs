@@ -31,6 +31,7 @@ internal static class Plan
         var found = new Option<string[]>("--found") { HelpName = "NAME=X,Y,Z,L,W,H", Description = "A part that the record does not have, as a box in the van's axes [mm]. Plan anew. May stand several times." };
         var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "Plan for this stage of the job: what is out then is out already. Without it nothing is." };
         var clearance = new Option<int?>("--clearance") { HelpName = "MM", Description = $"Room wanted between a part on its way and what it passes; {new AccessOptions().ClearanceMm} without it." };
+        var tilt = new Option<bool>("--tilt-past") { Description = "Also try each load tilted past what comes out only to let it by. Without it a load is tilted only where nothing else gets it out." };
         var seconds = new Option<double?>("--seconds") { HelpName = "N", Description = "Stop after this long with the best plan so far and its lower bound. Without it the search counts its questions, so that every machine gives the same answer." };
         var sheet = new Option<string?>("--sheet") { HelpName = "FILE", Description = "Also make the work sheet with steps to tick: .html, or .pdf where a Chromium is installed. An older one of that name is replaced." };
         var audit = new Option<bool>("--audit") { Description = "Replay the plan step by step by code the planner does not use: collisions, reach, needs, doors, people, sums. A fault exits 70." };
@@ -47,13 +48,14 @@ internal static class Plan
               wain plan demo/touring-camper.wain.json --remove A52 --reach A49 --stays A31
               wain plan demo/touring-camper.wain.json --remove A54 --least parts
               wain plan demo/touring-camper.wain.json --remove A40 --others 2 --price-of-keeping A38
+              wain plan demo/bicycle-workshop.wain.json --remove B16 --tilt-past
               wain plan demo/touring-camper.wain.json --remove A40 --tape 5
               wain plan demo/touring-camper.wain.json --remove A40 --certificate a40.json --audit
               wain plan demo/touring-camper.wain.json --remove A40 --done 1-4 --now "A38-frame bolts=sheared"
 
             A plan found exits 0; proved that there is none, 1; neither within the budget, or too close or too little measured
             to tell, 3.
-            """) { job, see, reach, remove, out_, stay, stage, least, others, keep, why, tape, done, now, found, clearance, seconds, audit, certificate, sheet, on, store, json };
+            """) { job, see, reach, remove, out_, stay, stage, least, others, keep, why, tape, done, now, found, clearance, tilt, seconds, audit, certificate, sheet, on, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetResult(see) is null && line.GetResult(reach) is null && line.GetResult(remove) is null) line.AddError("Say what is wanted: --see PART, --reach PART or --remove PART.");
@@ -83,6 +85,7 @@ internal static class Plan
                 MustStay = Known(given.Job, line.GetValue(stay)),
                 Objective = line.GetValue(least),
                 ClearanceMm = line.GetValue(clearance) ?? usual.ClearanceMm,
+                Tilting = usual.Tilting with { ToSpare = line.GetValue(tilt) },
                 Stop = budget.Token,
             });
             var plan = planner.Plan(wanted);

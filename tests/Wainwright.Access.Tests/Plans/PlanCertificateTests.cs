@@ -65,7 +65,7 @@ public class PlanCertificateTests
 
         Assert.Equal(Proof.BestFound, plan.Proof);
         Assert.True(plan.LowerBoundMinutes < plan.TotalMinutes);
-        Assert.Empty(planner.Check(PlanCertificate.Of(plan)));
+        Assert.Empty(planner.Check(PlanCertificate.Of(plan), plan));
         Assert.Empty(planner.Audit(plan).Faults);
         Assert.NotEmpty((PlanCertificate.Of(plan) with { LowerBound = PlanCertificate.Of(plan).Cost }).Faults(Camper, options));
     }
@@ -76,6 +76,42 @@ public class PlanCertificateTests
         Assert.Contains("another van", Assert.Single(OfTheTray.Value.Faults(Camper, Usual)), StringComparison.Ordinal);
         Assert.Contains("another question", Assert.Single(OfTheTray.Value.Faults(Workshop, new() { ClearanceMm = 3 })), StringComparison.Ordinal);
         Assert.NotEmpty((OfTheTray.Value with { Targets = ["out A99"] }).Faults(Workshop, Usual));
+    }
+
+    [Fact]
+    public void A_certificate_that_holds_for_a_narrower_question_is_refused_for_the_wider_one()
+    {
+        var planner = new RemovalPlanner(Workshop);
+        var tray = planner.Remove(Parts("B16"));
+        // each of them is true of its own question
+        var (staying, told) = (new RemovalPlanner(Workshop, new() { MustStay = Parts("B23") }), new AccessOptions { MustStay = Parts("B23") });
+        var withMoreToStay = PlanCertificate.Of(staying.Remove(Parts("B16")));
+        Assert.Empty(withMoreToStay.Faults(Workshop, told));
+        Assert.Contains("to stay", Assert.Single(withMoreToStay.Faults(Workshop, Usual)), StringComparison.Ordinal);
+        Assert.NotEmpty((withMoreToStay with { Stays = [] }).Faults(Workshop, told));
+
+        var anew = planner.Replan(tray, new() { Done = [1, 2] });
+        var withMoreDone = PlanCertificate.Of(anew.Plan);
+        Assert.NotEmpty(withMoreDone.Given);
+        Assert.Empty(anew.Planner.Check(withMoreDone, anew.Plan));
+        Assert.Contains("done before", Assert.Single(planner.Check(withMoreDone, tray)), StringComparison.Ordinal);
+        Assert.NotEmpty(withMoreDone.Faults(Workshop, Usual));
+        Assert.NotEmpty(anew.Planner.Check(withMoreDone with { Given = [.. withMoreDone.Given.Skip(1)] }, anew.Plan));
+
+        var withFewerTargets = PlanCertificate.Of(planner.Remove(Parts("B13")));
+        Assert.Empty(withFewerTargets.Faults(Workshop, Usual));
+        Assert.Contains("other targets", Assert.Single(planner.Check(withFewerTargets, planner.Remove(Parts("B13 B16")))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Another_plan_is_certified_with_what_it_keeps_in()
+    {
+        var planner = new RemovalPlanner(Case("shared-blocker-paid-once"));
+        var others = planner.Others([new(new("P"), AccessKind.Remove), new(new("Q"), AccessKind.Remove)], 1);
+        var other = Assert.Single(others.Others).Plan;
+        Assert.NotEmpty(PlanCertificate.Of(other).Stays);
+        Assert.Empty(planner.Check(PlanCertificate.Of(other), other));
+        Assert.NotEmpty(planner.Check(PlanCertificate.Of(other), others.Best));
     }
 
     [Theory]

@@ -38,7 +38,7 @@ public class ReplanTests
         Assert.Contains(anew.Changed, c => c.Contains("sheared: drill it", StringComparison.Ordinal));
         Assert.True(anew.MoreMinutes > 0);
         Assert.Empty(anew.Planner.Audit(anew.Plan).Faults);
-        Assert.Empty(anew.Planner.Check(PlanCertificate.Of(anew.Plan)));
+        Assert.Empty(anew.Planner.Check(PlanCertificate.Of(anew.Plan), anew.Plan));
     }
 
     [Fact]

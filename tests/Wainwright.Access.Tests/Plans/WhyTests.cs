@@ -57,6 +57,24 @@ public class WhyTests
     }
 
     [Fact]
+    public void A_size_is_called_the_least_only_when_a_millimetre_less_was_tried()
+    {
+        var job = Case("door-too-small-by-32-mm");
+        var options = new AccessOptions { Tilting = Tilting.Off };
+        var plan = RemovalPlanner.Remove(job, [job.Parts[0].Id], options);
+        IReadOnlyList<FreeingChange> After(int trials) => new Freeing(job, options, plan.Question!, [], plan, trials).Smallest();
+
+        Assert.All(After(160), c => Assert.True(c.IsLeast && !c.Words.Contains("Less may do", StringComparison.Ordinal), c.Words));
+        for (var trials = 1; trials < 40; trials++)
+            foreach (var change in After(trials).Where(c => c.Mm is not null))
+            {
+                Assert.Equal(!change.IsLeast, change.Words.Contains("Less may do", StringComparison.Ordinal));
+                Assert.True(change.IsLeast ? After(160).Contains(change) : change.Mm >= 32, change.Words);
+            }
+        Assert.Contains(Enumerable.Range(1, 39).SelectMany(After), c => !c.IsLeast);
+    }
+
+    [Fact]
     public void What_was_to_stay_and_ground_outside_are_tried_too()
     {
         var options = new AccessOptions { MustStay = Parts("A") };
