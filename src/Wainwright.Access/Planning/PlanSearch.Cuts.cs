@@ -110,6 +110,29 @@ internal sealed partial class PlanSearch
         }
     }
 
+    /// <summary>
+    /// Sentences of a proof made before that hold here too: one closure shows it, where a new one takes a closure for each
+    /// alternative that is left out of it. Whether there are any.
+    /// </summary>
+    private bool Reuse(IReadOnlyList<Cut> before)
+    {
+        var had = cuts.Count;
+        foreach (var cut in before)
+        {
+            if (IsSpent) break;
+            SayAsked();
+            if (!useful.Has(cut.Item)) continue;
+            var others = tooDear.Beside(cut.Item, useful);
+            var oneOf = cut.OneOf.Copy();
+            oneOf.KeepOnly(others);
+            others.RemoveAll(oneOf);
+            if (new Closure(learned, puzzle.Count).Reaches(ItemSet.Of(puzzle.Count, cut.Item), others)) continue;
+            if (oneOf.IsEmpty) GiveUp(cut.Item, oneOf);
+            else Learn(new(cut.Item, oneOf));
+        }
+        return cuts.Count > had;
+    }
+
     private ItemSet Useful(ItemSet wall)
     {
         var inside = wall.Copy();

@@ -29,12 +29,13 @@ internal sealed partial class PlanSearch
     private readonly HashSet<Cut> known = [];
     private readonly int askedBefore;
     private readonly Action<SearchState>? hear;
+    private readonly Precedent? precedent;
     private SearchState said = new(null, 0, 0, 0);
     private int masterSolves, choices;
 
-    public PlanSearch(Puzzle puzzle, Learned learned, IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop, Action<SearchState>? hear = null)
+    public PlanSearch(Puzzle puzzle, Learned learned, IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, Action<SearchState>? hear, Precedent? precedent, CancellationToken stop)
     {
-        (this.puzzle, this.learned, this.budget, this.stop, this.hear) = (puzzle, learned, budget, stop, hear);
+        (this.puzzle, this.learned, this.budget, this.stop, this.hear, this.precedent) = (puzzle, learned, budget, stop, hear, precedent);
         askedBefore = learned.Questions;
         this.targets = ItemSet.Of(puzzle.Count, targets);
         (allowed, never) = (ItemSet.All(puzzle.Count), new(puzzle.Count));
@@ -52,10 +53,10 @@ internal sealed partial class PlanSearch
         var all = new Closure(learned, puzzle.Count);
         if (!all.Reaches(targets, allowed)) return NotReachable(all);
 
-        var best = Better(null, all.Done);
+        var best = Better(null, AsBefore() ?? all.Done);
         Say(best, Cost(targets));
         FindNecessities(best);
-        best = Better(best, Separated(targets));
+        if (!Reuse(precedent?.Cuts ?? [])) best = Better(best, Separated(targets));
         Say(best, Cost(targets));
         FindNecessities(best);
 
@@ -139,6 +140,14 @@ internal sealed partial class PlanSearch
     }
 
     private long Cost(ItemSet items) => items.Sum(i => puzzle.Costs[i]);
+
+    /// <summary>The plan of the question before, where it is one here too.</summary>
+    private ItemSet? AsBefore()
+    {
+        if (precedent?.Plan.Copy() is not { } plan) return null;
+        plan.KeepOnly(allowed);
+        return DoneWith(plan);
+    }
 
     /// <summary>What of a choice is done until the targets are; nothing when they cannot be.</summary>
     private ItemSet? DoneWith(ItemSet choice)

@@ -37,7 +37,11 @@ public sealed class Planner
     /// <param name="stop">Ends the search early with the best found so far.</param>
     /// <param name="hear">Told now and then how far the search has come; on the thread that searches.</param>
     public Outcome Plan(IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, CancellationToken stop, Action<SearchState>? hear = null) =>
-        new PlanSearch(puzzle, learned, targets, forbidden, budget, stop, hear).Run();
+        Plan(targets, forbidden, budget, hear, null, stop);
+
+    /// <summary>The same, begun with the plan and the proof of a question like it.</summary>
+    internal Outcome Plan(IEnumerable<int> targets, ItemSet? forbidden, SearchBudget budget, Action<SearchState>? hear, Precedent? precedent, CancellationToken stop) =>
+        new PlanSearch(puzzle, learned, targets, forbidden, budget, hear, precedent, stop).Run();
 
     /// <summary>What holds an item when these are done; nothing when it can be done.</summary>
     public ItemSet? WallOf(int item, ItemSet done) => learned.WallOf(item, done, new(puzzle.Count));

@@ -20,7 +20,7 @@ public sealed partial class RemovalPlanner
         var next = ReferenceEquals(job, scene.Job)
             ? new RemovalPlanner(scene, told, done, planner, () => Given(favourable.Value, done))
             : Made(job, told, done, now);
-        var plan = next.Plan(question.Wanted, before.Kind);
+        var plan = next.Plan(question.Wanted, before.Kind, before.Proved is { Outcome: Solved was, Keys: var keys } ? (was, keys) : null);
         double Left(RemovalPlan p, Func<RemovalStep, bool> open) => p.Steps.Where(open).Sum(s => s.OutMinutes + s.BackMinutes + s.DamageMinutes);
         double? more = before.Steps.Count == 0 || (plan.Steps.Count == 0 && plan.Proof == Proof.ProvedUnreachable) ? null : Left(plan, _ => true) - Left(before, s => !now.Done.Contains(s.Number));
         return new(next, plan, done, [.. Said(now), .. Differences(before, now, plan, more)], more);

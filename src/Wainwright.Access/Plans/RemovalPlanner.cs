@@ -108,10 +108,13 @@ public sealed partial class RemovalPlanner
         return new([.. wanted.Distinct().Where(w => scene.IsStanding(w.Part))], []);
     }
 
-    private RemovalPlan Plan(IReadOnlyList<Wanted> asked, AccessKind kind)
+    /// <param name="asked">What is wanted.</param>
+    /// <param name="kind">The most that is wanted of any part.</param>
+    /// <param name="before">What came of the same question before something turned out otherwise, and the names of its items.</param>
+    private RemovalPlan Plan(IReadOnlyList<Wanted> asked, AccessKind kind, (Solved Outcome, IReadOnlyList<string> Keys)? before = null)
     {
         var question = Question(asked);
-        var outcome = Search(question);
+        var outcome = Search(scene, planner, question, before is { } was ? Precedent.Of(was.Outcome, was.Keys, scene, given) : null);
         for (var round = 0; round < MostSparing && outcome is Solved found && Spares(found, TargetsOf(scene, question)); round++) outcome = Search(question);
         var plan = Written([.. asked.Select(w => w.Part).Distinct()], question, outcome, kind);
         var bracketed = options.Objective == Objective.LeastLabour || plan.Steps.Count == 0;
@@ -134,7 +137,9 @@ public sealed partial class RemovalPlanner
     private Bracket? BracketOf(RemovalPlan plan, PlanQuestion question)
     {
         var (loose, its) = favourable.Value;
-        if (Search(loose, its, question) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
+        // what is cheapest with parts as they are is likely to be cheapest with some of them smaller, and for the same reasons
+        var like = plan.Proved!.Outcome is Solved solved ? Precedent.Of(solved, plan.Proved.Keys, loose, AlreadyDone.In(loose, doneBefore)) : null;
+        if (Search(loose, its, question, like) is not Solved easy) return plan.Steps.Count == 0 ? null : new(null, []);
         var low = easy.LowerBound / TenthsOfASecond.InAMinute;
         if (plan.Steps.Count > 0 && low >= plan.LowerBoundMinutes - 1e-9) return null;
         var stays = easy.Order.Select(i => loose.Items[i]).SelectMany(i => i switch { TakeOut load => load.Load, TakePiece piece => [piece.Part], _ => (IEnumerable<Part>)[] }).Select(p => p.Id).ToHashSet();
@@ -143,10 +148,10 @@ public sealed partial class RemovalPlanner
 
     private Outcome Search(PlanQuestion question) => Search(scene, planner, question);
 
-    private Outcome Search(Scene where, Planner with, PlanQuestion question) =>
-        with.Plan(TargetsOf(where, question), Stay(where, question), options.Budget, options.Stop, options.Progress is { } hear
+    private Outcome Search(Scene where, Planner with, PlanQuestion question, Precedent? like = null) =>
+        with.Plan(TargetsOf(where, question), Stay(where, question), options.Budget, options.Progress is { } hear
             ? s => hear(new(s.Best / TenthsOfASecond.InAMinute, s.LowerBound / TenthsOfASecond.InAMinute, s.Questions, s.Cuts, Bracketing: where != scene))
-            : null);
+            : null, like, options.Stop);
 
     private ItemSet Stay(Scene where, PlanQuestion question) => Staying.In(where, [.. options.MustStay, .. question.Stays]);
 

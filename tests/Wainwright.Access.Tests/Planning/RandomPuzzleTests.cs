@@ -75,7 +75,7 @@ public class RandomPuzzleTests
         Assert.False(plan.LowerBound > 6);
     }
 
-    private static Puzzle Random(Random random)
+    internal static Puzzle Random(Random random)
     {
         var count = random.Next(6, 11);
         var ways = Enumerable.Range(0, count).Select(item => (IReadOnlyList<ItemSet>)[.. Enumerable.Range(0, random.Next(1, 4)).Select(_ =>
