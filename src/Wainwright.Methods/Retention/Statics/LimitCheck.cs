@@ -26,7 +26,7 @@ public static class LimitCheck
         var (weights, thrown) = !factor.CarriesItself ? (1 + factor.LowG, 0.0) : (1.0, double.IsInfinity(factor.LowG) ? 0 : factor.LowG);
         var force = new Vector3D[held.Bodies.Count];
         var moment = new Vector3D[held.Bodies.Count];
-        var (largest, longest) = (1e-9, 1.0);
+        var (largest, longest) = (Math.Max(1e-9, GravityMPerS2 * held.Bodies.Sum(b => b.MassKg)), 1.0);
         void On(int body, Vector3D atMm, Vector3D newtons)
         {
             var arm = atMm - held.Bodies[body].CentreMm;

@@ -73,4 +73,17 @@ public sealed class GroupRegressionTests
         Assert.Equal(11.0719, factors[0].LowG, tolerance: 1e-4);
         Assert.Equal(10.3790, factors[1].LowG, tolerance: 1e-4);
     }
+
+    // the springs of a whole part, loaded in the plane of its screws, share the load as the elastic method does
+    [Fact]
+    public void First_yield_in_the_plane_is_that_of_the_elastic_method()
+    {
+        var screw = new FixingStrength(1e6, 900, Sharing.Apart, 700, 1300);
+        (double X, double Z)[] places = [(-75, -60), (-75, 60), (75, -60), (90, 80)];
+        var plate = Some.One(12, new(425, 0, 10), [.. places.Select(p => Some.Screw(p.X, p.Z, screw))], []);
+        var group = ElasticGroup.Of(new([.. places.Select(p => new ElasticGroup.Point(p.X, p.Z))], 0, -12 * Some.GravityMPerS2, 425, 10));
+        var factor = LoadFactor.Of(plate, Some.Down);
+        Assert.Equal(900 / group.LargestN - 1, factor.FirstYieldG, tolerance: 1e-6);
+        Assert.Equal(group.Worst, factor.FirstFixing);
+    }
 }

@@ -22,6 +22,25 @@ public sealed class LimitLawTests
     }
 
     [Fact]
+    public void Whatever_is_held_however_oddly_both_bounds_are_proved_and_meet()
+    {
+        var (never, fallen, held) = (0, 0, 0);
+        for (var number = 1; number <= 500; number++)
+        {
+            var odd = Some.Odd(number);
+            foreach (var f in LoadFactor.Of(odd, ThrowDirections.All, firstYield: number % 10 == 0))
+            {
+                Assert.Empty(LimitCheck.Of(odd, f, 1e-6));
+                if (double.IsInfinity(f.LowG)) never++;
+                else Assert.InRange(f.HighG - f.LowG, -1e-6 * (1 + Math.Abs(f.HighG)), 1e-6 * (1 + Math.Abs(f.HighG)));
+                if (!f.CarriesItself) fallen++;
+                else if (double.IsFinite(f.LowG)) held++;
+            }
+        }
+        Assert.True(never > 100 && fallen > 1000 && held > 300, $"{never} {fallen} {held}");
+    }
+
+    [Fact]
     public void A_claim_that_is_not_true_does_not_pass_the_check()
     {
         var held = Some.Cupboard(3, 6);

@@ -32,4 +32,21 @@ static class Some
                 from c in Enumerable.Range(0, 4)
                 select new Contact($"corner {b}.{c}", new(c % 2 * 900 - 450, 300 * b, c / 2 * 720), OffWall, b, b == 0 ? null : b - 1)]);
     }
+
+    /// <summary>Anything: places on a grid or anywhere, strengths of 0 and from grams to tonnes, bodies without mass, axes at will.</summary>
+    public static Held Odd(int number)
+    {
+        var chance = new Random(number);
+        double R(double a, double b) => a + (b - a) * chance.NextDouble();
+        var (bodies, scale) = (1 + chance.Next(3), Math.Pow(10, R(-3, 3)));
+        double Maybe(int outOf, double value) => chance.Next(outOf) == 0 ? 0 : value;
+        Vector3D Way(double size) => chance.Next(2) == 0 ? size * new Vector3D(chance.Next(-2, 3), chance.Next(-2, 3), chance.Next(-2, 3)) : 2 * size * new Vector3D(R(-1, 1), R(-1, 1), R(-1, 1));
+        Vector3D Axis() => Way(1) is { Length: > 0.1 } way ? way : Up;
+        int? To(int body) => body == 0 || chance.Next(3) == 0 ? null : chance.Next(body);
+        return new(
+            [.. Enumerable.Range(0, bodies).Select(b => new HeldBody($"body {b}", Maybe(6, Math.Pow(10, R(-2, 2.5))), Way(100)))],
+            [.. Enumerable.Range(0, chance.Next(9)).Select(i => (i, Body: chance.Next(bodies))).Select(f => new HeldFixing($"fixing {f.i}", Way(100), Axis(),
+                new(Maybe(4, scale * R(1, 2000)), Maybe(4, scale * R(1, 2000)), (Sharing)chance.Next(3), Maybe(5, R(10, 5000)), Maybe(5, R(10, 5000))), f.Body, To(f.Body)))],
+            [.. Enumerable.Range(0, chance.Next(9)).Select(i => (i, Body: chance.Next(bodies))).Select(c => new Contact($"contact {c.i}", Way(100), Axis(), c.Body, To(c.Body)))]);
+    }
 }

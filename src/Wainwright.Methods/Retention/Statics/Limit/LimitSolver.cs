@@ -13,8 +13,8 @@ sealed record Solved(double LowG, double HighG, bool CarriesItself, double[] Mot
 /// </remarks>
 sealed class LimitSolver
 {
-    private const double CloseRelative = 1e-8, IntoSupport = 1e-11;
-    private const int MostPivots = 20_000;
+    private const double CloseRelative = 1e-8, IntoSupport = 1e-11, Nudge = 1e-9;
+    private const int MostPivots = 20_000, StuckAfter = 60;
 
     private readonly Rig _rig;
     private readonly RegionShape _shape;
@@ -92,21 +92,34 @@ sealed class LimitSolver
     private Solved Climb(Tableau state, Kind worth, double[] loadN, double decideAt = 0, bool alone = false)
     {
         var load = new double[_rows];
-        for (var r = 0; r < loadN.Length; r++) load[r] = -loadN[r] / _scaleN;
+        // measured by its own size: a light part on strong fixings would drown in rounding
+        var sizeN = loadN.Max(Math.Abs);
+        if (sizeN == 0) sizeN = _scaleN;
+        for (var r = 0; r < loadN.Length; r++) load[r] = -loadN[r] / sizeN;
         var (low, high, best) = (0.0, double.PositiveInfinity, Array.Empty<double>());
-        var left = state.Enter(new(worth, 0, load, []));
+        var left = state.Enter(new(worth, 0, load, [], sizeN / _scaleN));
         if (left is null) return new(double.PositiveInfinity, double.PositiveInfinity, true, [], state, 0);
         if (left.Kind == Kind.Weight) return new(1, double.PositiveInfinity, true, [], state, 0);
         var motion = new double[_rig.Degrees];
+        var (reached, stuck, nudged) = (0.0, 0, false);
         for (var pivots = 1; ; pivots++)
         {
             var prices = state.Prices(worth);
             for (var r = 0; r < motion.Length; r++) motion[r] = -prices[r];
             var column = IntoSupportMost(motion) ?? Resist(motion, prices, loadN, worth == Kind.Throw && !alone, ref high, ref best);
-            low = state.Value(worth);
+            low = state.Value(worth) * _scaleN / sizeN;
             var closed = double.IsFinite(high) && high - low <= CloseRelative * Math.Max(1, high);
-            if (high < decideAt) return new(low, high, true, best, state, pivots);
-            if (column is null || closed || pivots >= MostPivots) return new(low, high, true, best, state, pivots);
+            if (column is null || closed || high < decideAt || pivots >= MostPivots)
+            {
+                if (nudged) state.Steady();
+                return new(state.Value(worth) * _scaleN / sizeN, high, true, best, state, pivots);
+            }
+            if (low > reached + 1e-12 * (1 + low)) (reached, stuck) = (low, 0);
+            else if (++stuck % StuckAfter == 0)
+            {
+                state.Nudge(Nudge, stuck / StuckAfter);
+                nudged = true;
+            }
             left = state.Enter(column);
             if (left is null) return new(double.PositiveInfinity, double.PositiveInfinity, true, [], worth == Kind.Throw && !alone ? AtRest.State : state, pivots);
             if (left.Kind == Kind.Weight && worth == Kind.Weight) return new(1, double.PositiveInfinity, true, [], state, pivots);

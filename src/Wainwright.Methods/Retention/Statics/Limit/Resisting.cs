@@ -10,9 +10,10 @@ readonly record struct Resisting(double PullN, Vector3D ShearN, double Power)
     {
         var outward = fixing.Axis.Dot(slip);
         var along = slip - outward * fixing.Axis;
-        // where the slip is nearly all outward, what is left over by rounding is not square to the axis
-        along -= fixing.Axis.Dot(along) * fixing.Axis;
-        var sideways = along.Length;
+        // where the slip is all outward, what is left over by rounding is not square to the axis: made so, or dropped
+        var square = along - fixing.Axis.Dot(along) * fixing.Axis;
+        var sideways = square.Dot(square) > 1e-8 * along.Dot(along) ? square.Length : 0;
+        along = square;
         var (pull, shear) = (outward > 0 ? outward * fixing.PullN : 0, sideways * fixing.ShearN);
         var (pullN, shearN, power) = fixing.Sharing switch
         {

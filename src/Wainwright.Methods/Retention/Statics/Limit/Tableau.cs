@@ -8,7 +8,8 @@ enum Kind { Rest, Slack, Pattern, Contact, Weight, Throw }
 /// <param name="Index">Joint, contact or row.</param>
 /// <param name="Rows">Its entries.</param>
 /// <param name="Motion">For a pattern: the motion that it resists most.</param>
-sealed record Column(Kind Kind, int Index, double[] Rows, double[] Motion);
+/// <param name="Most">For the weight: where it stops.</param>
+sealed record Column(Kind Kind, int Index, double[] Rows, double[] Motion, double Most = double.PositiveInfinity);
 
 /// <summary>Revised simplex on few rows and endless columns: equilibrium rows with right side 0, one row a joint with right side 1.</summary>
 /// <remarks>Columns come from an oracle, so only the basis is kept. The inverse is dense: six rows a body and one a joint.</remarks>
@@ -19,7 +20,7 @@ sealed class Tableau
 
     private readonly int _rows, _degrees;
     private readonly Column[] _basis;
-    private readonly double[] _inverse, _right, _entering;
+    private readonly double[] _inverse, _right, _exact, _entering;
     private int _sinceFresh;
 
     public double[] Values { get; }
@@ -28,21 +29,21 @@ sealed class Tableau
     public Tableau(int degrees, int joints)
     {
         (_degrees, _rows) = (degrees, degrees + joints);
-        (_basis, _inverse, _right, _entering, Values) = (new Column[_rows], new double[_rows * _rows], new double[_rows], new double[_rows], new double[_rows]);
+        (_basis, _inverse, _right, _exact, _entering, Values) = (new Column[_rows], new double[_rows * _rows], new double[_rows], new double[_rows], new double[_rows], new double[_rows]);
         for (var r = 0; r < _rows; r++)
         {
             var unit = new double[_rows];
             unit[r] = 1;
             _basis[r] = new(r < degrees ? Kind.Rest : Kind.Slack, r, unit, []);
             _inverse[r * _rows + r] = 1;
-            _right[r] = Values[r] = r < degrees ? 0 : 1;
+            _right[r] = _exact[r] = Values[r] = r < degrees ? 0 : 1;
         }
     }
 
     public Tableau(Tableau other)
     {
         (_degrees, _rows, _sinceFresh) = (other._degrees, other._rows, other._sinceFresh);
-        (_basis, _inverse, _right, Values) = ([.. other._basis], [.. other._inverse], [.. other._right], [.. other.Values]);
+        (_basis, _inverse, _right, _exact, Values) = ([.. other._basis], [.. other._inverse], [.. other._exact], [.. other._exact], [.. other.Values]);
         _entering = new double[_rows];
     }
 
@@ -55,7 +56,7 @@ sealed class Tableau
 
     public double Value(Kind kind) => RowOf(kind) is var row and >= 0 ? Values[row] : 0;
 
-    /// <summary>Brings a column in. The weight column, when it is basic, stops at 1 and is then moved to the right side.</summary>
+    /// <summary>Brings a column in. The weight column, when it is basic, stops at the full weight and is then moved to the right side.</summary>
     /// <returns>What stopped it: the column that left; null when nothing did.</returns>
     public Column? Enter(Column column)
     {
@@ -66,14 +67,14 @@ sealed class Tableau
             var by = _entering[r];
             double limit;
             if (_basis[r].Kind == Kind.Rest) { if (Math.Abs(by) <= Pivot) continue; limit = 0; }
-            else if (_basis[r].Kind == Kind.Weight && by < -Pivot) limit = (1 - Values[r]) / -by;
+            else if (_basis[r].Kind == Kind.Weight && by < -Pivot) limit = (_basis[r].Most - Values[r]) / -by;
             else if (by > Pivot) limit = Math.Max(0, Values[r]) / by;
             else continue;
             // of equals the largest pivot: steady arithmetic
             if (limit > step + 1e-13 || limit > step - 1e-13 && Math.Abs(by) <= Math.Abs(at)) continue;
             (leaving, step, at) = (r, Math.Min(limit, step), by);
         }
-        if (column.Kind == Kind.Weight && step >= 1)
+        if (column.Kind == Kind.Weight && step >= column.Most)
         {
             Fix(column);
             return column;
@@ -87,10 +88,30 @@ sealed class Tableau
         return left;
     }
 
+    /// <summary>Moves every value a little off its bound, so that a corner with many ties is left and not gone round for ever.</summary>
+    /// <param name="by">How far at most: small against 1.</param>
+    /// <param name="turn">Another number, other distances.</param>
+    public void Nudge(double by, int turn)
+    {
+        for (var r = 0; r < _rows; r++)
+            if (_basis[r].Kind != Kind.Rest) Values[r] = Math.Max(0, Values[r]) + by * (0.5 + (r * 0.6180339887 + turn * 0.7548776662) % 1 / 2);
+        Array.Clear(_right);
+        for (var c = 0; c < _rows; c++)
+            for (var r = 0; r < _rows; r++) _right[r] += _basis[c].Rows[r] * Values[c];
+    }
+
+    /// <summary>Takes the nudges back.</summary>
+    public void Steady()
+    {
+        Array.Copy(_exact, _right, _rows);
+        Refresh();
+    }
+
     /// <summary>Takes the full weight for granted: moves its column to the right side.</summary>
     private void Fix(Column weight)
     {
-        for (var r = 0; r < _rows; r++) _right[r] -= weight.Rows[r];
+        for (var r = 0; r < _rows; r++) _exact[r] -= weight.Most * weight.Rows[r];
+        Array.Copy(_exact, _right, _rows);
         Multiply();
     }
 
