@@ -86,7 +86,8 @@ internal sealed class HoldAnswer(JobHolding holding, bool inFull)
 
     private int Count(Verdict verdict) => holding.Parts.Count(p => p.Verdict == verdict);
 
-    private static string Word(Ink ink, Verdict verdict) => verdict switch
+    /// <summary>A verdict in a word of fixed width.</summary>
+    public static string Word(Ink ink, Verdict verdict) => verdict switch
     {
         Verdict.Holds => ink.Good("holds      "),
         Verdict.FallsShort => ink.Bad("FALLS SHORT"),

@@ -47,6 +47,10 @@ public static class Holding
         return Of(job, found, Chosen(job, cases), new(job), new(job), Pulls(job), ThrowDirections.All);
     }
 
+    /// <summary>One part as it is fixed now, whatever an earlier pull said of how it was fixed then.</summary>
+    internal static PartHolding Anew(Job job, PartId part, IReadOnlyList<LoadCase> cases) =>
+        Of(job, job.Parts.First(p => p.Id == part), Chosen(job, cases), new(job), new(job), Array.Empty<PulledPart>().ToLookup(p => p.Part.Id), ThrowDirections.All);
+
     /// <summary>What the job is judged against.</summary>
     /// <param name="job">The job.</param>
     /// <param name="asked">What was asked for; none for the job's own choice.</param>

@@ -11,16 +11,17 @@ internal static class JointWorth
     {
         var draft = new WorthDraft();
         var into = Substrate.Of([joint.Base, .. Substrate.WordsOf(to), joint.Into]);
-        var sound = joint.RatedN is { } rated ? Rated(rated) : Sound(joint, part, into, draft);
+        var sound = joint.RatedN is { } rated ? Rated(joint, rated) : Sound(joint, part, into, draft);
         var (pull, shear) = ConditionOf.Joint(joint, into, draft);
         return draft.Made(sound, pull, shear);
     }
 
     /// <summary>What its maker or a test says is the load at which it lets go.</summary>
-    private static SoundFixing Rated(Measured rated)
+    private static SoundFixing Rated(Joint joint, Measured rated)
     {
         var n = rated.PlusMinus is null ? RatedHold.StrengthN(rated.Value, RatedHold.Rating.Breaking) : FixingSize.Known(rated);
-        return new(n, n, Sharing.Straight, "its rated strength is reached", n.Likely, n.Likely);
+        // a peg or stop keeps from sliding and lets go upwards
+        return joint.Type == FixingType.Pin ? new(Spread.Exactly(0), n, Sharing.Apart, "it lifts off its pins", 0, n.Likely) : new(n, n, Sharing.Straight, "its rated strength is reached", n.Likely, n.Likely);
     }
 
     private static SoundFixing Sound(Joint joint, Part part, Substrate into, WorthDraft draft)

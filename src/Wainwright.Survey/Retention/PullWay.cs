@@ -35,7 +35,7 @@ internal static class PullWay
 
     private static bool TipInPart(Joint joint, Place at, Part part, Part? to, Vector3D shank)
     {
-        if (Near(part, at) is not { } own) return false;
+        if (joint.Type is FixingType.Strap or FixingType.Pin || Near(part, at) is not { } own) return false;
         if (to is not null) return Near(to, at) is { } other && (other - own).Dot(shank) < -5;
         // into the van: from inside outwards, or from outside inwards, with the head on the part; a stud comes the other way
         var inward = joint.Axis switch { Direction.Down => at.ZMm > 300, Direction.Up => at.ZMm < 300, _ => false };

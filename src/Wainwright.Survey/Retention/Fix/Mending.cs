@@ -1,0 +1,75 @@
+using System.Globalization;
+using Wainwright.Fitout;
+using Wainwright.Methods.Retention;
+
+namespace Wainwright.Survey.Retention.Fix;
+
+/// <summary>The cheapest added fixings with which a part holds all that is asked of it, and latches and lips for what moves and stands on it.</summary>
+public static class Mending
+{
+    // money is counted in whole hundredths by the search
+    private const double Hundredth = 0.01;
+
+    /// <summary>What would mend one part.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="part">The part; must be in the job.</param>
+    /// <param name="cases">What it shall hold; none for the job's own choice.</param>
+    /// <exception cref="ArgumentException">The job has no such part.</exception>
+    public static Mend Of(Job job, PartId part, params IReadOnlyList<LoadCase> cases)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var before = Holding.Of(job, part, cases);
+        var chosen = Holding.Chosen(job, cases);
+        var mend = new Mend { Part = part, Before = before, Mended = job, IsCheapest = true, Cautions = [JobHolding.Caution] };
+        if (before.Verdict != Verdict.Holds) mend = Held(mend, job, before, chosen);
+        return mend.Mended is null ? mend : LatchesAndLips.On(mend, chosen);
+    }
+
+    private static Mend Held(Mend mend, Job job, PartHolding before, IReadOnlyList<LoadCase> cases)
+    {
+        var part = before.Part;
+        if (before.LadenKg is null) return mend with { Mended = null, WhyNot = before.Because };
+        var who = new WhoHolds(job);
+        var spots = FixingSpots.Of(job, part);
+        if (spots.Count == 0) return mend with { Mended = null, WhyNot = $"no rib, bow, rail, tie-down or floor lies within reach of {part.Name}: bring it to one, by a rail or a frame" };
+        // what is strapped stands in corners too: a strap over the top does not keep the foot from sliding
+        List<FixingSpots.Spot> given = FixingSpots.IsStrapped(part) ? [.. FixingSpots.RoundFoot(part)] : [];
+        // straight to the van: what it hangs on now may go first
+        var held = Assembled.Of(who.Chain(part, HeldBySome.VanAlone), new(job), who, job.Vehicle.LoadSpace, StrengthEnd.Low, false);
+        held = held with
+        {
+            Fixings = [.. held.Fixings, .. given.Select((s, i) => Fixing(job, part, s, i))],
+            Contacts = [.. held.Contacts, .. given.Select(s => new Contact("what it stands on", PullWay.Of(s.At) with { Z = part.Bounds()!.Value.Low.ZMm }, new(0, 0, 1), 0))],
+        };
+        var candidates = spots.Select((s, i) => new AddedFixing(Fixing(job, part, s, i), s.Kind.Cents(job))).ToList();
+        var throws = cases.SelectMany(AskedG.Of).Select(a => new Throw(a.Way, a.G)).ToList();
+        var cheapest = CheapestFixings.Of(held, candidates, throws);
+        var packed = cheapest.Cost is null;
+        // nothing to push on behind it: with a packing piece at each place there is; the judging afterwards counts only those put in
+        if (packed) cheapest = CheapestFixings.Of(held with { Contacts = [.. held.Contacts, .. candidates.Select(c => new Contact("packing piece", c.Fixing.AtMm, c.Fixing.PullAxis, 0))] }, candidates, throws);
+        if (cheapest.Cost is not { } cents)
+        {
+            var missed = cheapest.NotHeld.Select(t => t < throws.Count ? string.Create(CultureInfo.InvariantCulture, $"{throws[t].G:0.0#} g {HeldDirections.Words(throws[t].Direction)}") : "resting under its own weight");
+            return mend with { Mended = null, WhyNot = $"even all {spots.Count} places together do not hold {string.Join(", ", missed)}: lighten it, or bring it to more structure" };
+        }
+        List<FixingSpots.Spot> taken = [.. given, .. cheapest.Chosen.Select(c => spots[c])];
+        var joints = taken.GroupBy(s => (s.Kind.Words, s.Kind.Like)).Select((g, n) => g.Key.Like with { Id = new($"{part.Id}-mend-{n + 1}"), Part = part.Id, Count = g.Count(), Points = [.. g.Select(s => s.At)] }).ToList();
+        var mended = job with { Joints = [.. job.Joints, .. joints] };
+        return mend with
+        {
+            Steps = [.. taken.GroupBy(s => s.Kind.Words).Select(g => new MendStep($"{g.Count()} × {g.Key}", g.Count(), [.. g.Select(s => s.At)], g.Sum(s => s.Kind.Minutes), g.Sum(s => s.Kind.Material)))],
+            Price = (cents + given.Sum(s => s.Kind.Cents(job))) * Hundredth,
+            IsCheapest = cheapest.IsProved && !packed,
+            Cautions = [.. mend.Cautions, .. before.Pulled is null ? [] : (string[])["the pull that was made speaks of the old fixings: pull it anew once it is mended"], .. Behind.Of(job, part, taken.Select(s => (s.At, s.Kind))).Distinct(), "new holes rust: paint bare metal, seal what goes through the floor"],
+            Mended = mended,
+            After = Holding.Anew(mended, part.Id, cases),
+        };
+    }
+
+    private static HeldFixing Fixing(Job job, Part part, FixingSpots.Spot spot, int number)
+    {
+        var joint = spot.Kind.Like with { Id = new($"spot {number}"), Part = part.Id, Points = [spot.At] };
+        var strength = JointWorth.Of(joint, part, null, job.Vehicle).At(StrengthEnd.Low, 1, wayKnown: true);
+        return new($"spot {number}", PullWay.Of(spot.At), PullWay.Of(joint, spot.At, part, null) ?? new(0, 0, 1), strength, 0);
+    }
+}
