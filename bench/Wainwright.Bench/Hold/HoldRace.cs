@@ -26,10 +26,17 @@ static class HoldRace
         for (var lap = -1; lap < Laps; lap++)
             foreach (var held in helds)
             {
-                var (_, l) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, firstYield: false));
-                var (_, y) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All));
-                var (ours, s) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, RegionShape.Inside(Corners), firstYield: false));
-                var (theirs, r) = Spent.On(() => ThrowDirections.All.Select(d => GeneralProgram.Factor(held, d, RegionShape.Inside(Corners))).ToList());
+                IReadOnlyList<LoadFactor> ours = [];
+                IReadOnlyList<double?> theirs = [];
+                Spent l = default, y = default, s = default, r = default;
+                Action[] turns =
+                [
+                    () => (_, l) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, firstYield: false)),
+                    () => (_, y) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All)),
+                    () => (ours, s) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, RegionShape.Inside(Corners), firstYield: false)),
+                    () => (theirs, r) = Spent.On(() => ThrowDirections.All.Select(d => GeneralProgram.Factor(held, d, RegionShape.Inside(Corners))).ToList()),
+                ];
+                foreach (var turn in lap % 2 == 0 ? turns : turns.Reverse()) turn();
                 if (lap < 0) continue; // compiled before it counts
                 limit.Add(l);
                 yield.Add(y);
@@ -41,7 +48,7 @@ static class HoldRace
         Tell($"{fixings} fixings, 26 directions: limit and first yield", yield, null);
         Tell($"{fixings} fixings, 26 directions: limit, {Corners} corners", same, null);
         Tell($"{fixings} fixings, 26 directions: general solver, {Corners} corners", rival, null);
-        Console.WriteLine(FormattableString.Invariant($"   general solver / ours on the same polyhedra {Middle(rival) / Middle(same):0.0} times, / ours on the smooth region {Middle(rival) / Middle(limit):0.0} times (wall clock); answers differ by {worst:0.0e0} at most"));
+        Console.WriteLine(FormattableString.Invariant($"   general solver / ours on the same polyhedra {Cpu(rival) / Cpu(same):0} times, / ours on the smooth region {Cpu(rival) / Cpu(limit):0} times (cpu); answers differ by {worst:0.0e0} at most"));
         return (worst > Promised ? 1 : 0) + (fixings == 60 && Middle(limit) > 0.020 ? 1 : 0);
     }
 
@@ -55,10 +62,10 @@ static class HoldRace
         // the rival on a sample of the same questions: the whole would take hours
         var sample = helds.Take(12).ToList();
         var (_, rival) = Spent.On(() => sample.Sum(h => ThrowDirections.All.Sum(d => GeneralProgram.Factor(h, d, RegionShape.Inside(Corners)) ?? 0)));
-        var each = rival.WallS / (sample.Count * ThrowDirections.All.Count);
+        var each = rival.CpuS / (sample.Count * ThrowDirections.All.Count);
         Console.WriteLine(FormattableString.Invariant(
             $"van of {Parts} parts, {helds.Average(h => h.Fixings.Count):0.0} fixings each, 26 directions, {draws} draws: {spent.WallS:0.00} s, {spent.CpuS:0.00} s cpu; {asked} questions, {solved} solved ({100.0 * solved / asked:0.0} %)   promised {limitS:0} s: {(spent.WallS <= limitS ? "kept" : "NOT KEPT")}"));
-        Console.WriteLine(FormattableString.Invariant($"   general solver {each * 1e3:0.00} ms a question on a sample: about {each * asked / 60:0} min for all, {each * asked / spent.WallS:0} times as long"));
+        Console.WriteLine(FormattableString.Invariant($"   general solver {each * 1e3:0.00} ms a question on a sample: about {each * asked / 60:0} min of cpu for all, {each * asked / spent.CpuS:0} times as much"));
         return spent.WallS <= limitS ? 0 : 1;
     }
 
@@ -71,10 +78,11 @@ static class HoldRace
 
     private static double Middle(List<Spent> laps) => laps.Select(l => l.WallS).Order().ElementAt(laps.Count / 2);
 
+    private static double Cpu(List<Spent> laps) => laps.Select(l => l.CpuS).Order().ElementAt(laps.Count / 2);
+
     private static void Tell(string what, List<Spent> laps, double? limitMs)
     {
-        var cpu = laps.Select(l => l.CpuS).Order().ElementAt(laps.Count / 2);
         var promise = limitMs is { } limit ? FormattableString.Invariant($"   promised {limit:0} ms: {(Middle(laps) * 1e3 <= limit ? "kept" : "NOT KEPT")}") : "";
-        Console.WriteLine(FormattableString.Invariant($"{what,-62} {Middle(laps) * 1e3,9:0.00} ms, {cpu * 1e3,9:0.00} ms cpu{promise}"));
+        Console.WriteLine(FormattableString.Invariant($"{what,-62} {Middle(laps) * 1e3,9:0.00} ms, {Cpu(laps) * 1e3,9:0.00} ms cpu{promise}"));
     }
 }
