@@ -1,0 +1,37 @@
+namespace Wainwright.Methods.Moisture.Field;
+
+/// <summary>What is thought of a damp field before any reading: how far wetness reaches, how large it is, how dry the dry board is.</summary>
+/// <remarks>
+/// Reach and size are not fitted to one best value: all pairs of the two grids are weighed by the readings and kept.
+/// The numbers are this project's own, common practice, no source: stains seen in opened vans reach from two hands to a metre.
+/// </remarks>
+public sealed record FieldPriors
+{
+    /// <summary>Distances over which wetness forgets itself (correlation about 0.13) [mm], each above 0.</summary>
+    public IReadOnlyList<double> RangesMm { get; init; } = [200, 350, 600, 1000, 1700];
+
+    /// <summary>Weight of each range before the readings, any scale.</summary>
+    public IReadOnlyList<double> RangeWeights { get; init; } = [1, 2, 3, 2, 1];
+
+    /// <summary>Standard deviations of the field round its dry board [points], each above 0.</summary>
+    public IReadOnlyList<double> SpreadsPoints { get; init; } = [2.5, 4.5, 8, 14];
+
+    /// <summary>Weight of each spread before the readings, any scale.</summary>
+    public IReadOnlyList<double> SpreadWeights { get; init; } = [1, 2, 2, 1];
+
+    /// <summary>Dry board of each group of sheets before the readings [%].</summary>
+    public IReadOnlyList<double> DryPercent { get; init; } = [12];
+
+    /// <summary>Standard deviation of that [points], above 0.</summary>
+    public double DrySigmaPoints { get; init; } = 2;
+
+    /// <summary>Group of each sheet, a place in <see cref="DryPercent"/>; null when all are one group.</summary>
+    public IReadOnlyList<int>? GroupOfSheet { get; init; }
+
+    /// <summary>The field and its sources.</summary>
+    public static readonly Basis Basis = new(
+        Source: "Lindgren, Rue and Lindström 2011 (J. R. Stat. Soc. B 73): a Matérn field of smoothness 1 from a diffusion operator, precision (κ²C + G) C⁻¹ (κ²C + G), range √8/κ; censored readings by expectation propagation, Minka 2001",
+        Assumes: ["wetness varies smoothly along the sheets", "errors of readings are independent", "range and spread the same on all sheets"],
+        Caution: "A map of what is likely between readings, not a measurement. Where no reading is near it returns what was thought before.",
+        How: Provenance.FromMemory);
+}
