@@ -2,6 +2,7 @@ using Wainwright.Fitout;
 using Wainwright.Survey;
 using Wainwright.Survey.Findings;
 using Wainwright.Survey.Retention;
+using Wainwright.Survey.Retention.Fix;
 
 namespace Wainwright.Paper;
 
@@ -15,11 +16,19 @@ public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadO
     /// <summary>Whether what is fitted holds: worked out when the first page asks for it, for it takes longest. Absent to leave it out.</summary>
     public Lazy<JobHolding>? Held { get; init; }
 
+    /// <summary>What would make each part hold that falls short; worked out like <see cref="Held"/>, absent to leave it out.</summary>
+    public Lazy<IReadOnlyDictionary<PartId, Mend>>? Mends { get; init; }
+
     /// <summary>Asks Survey.</summary>
     public static Answers Of(Job job, DateOnly today)
     {
         var checks = Survey.Checks.All(job, today);
-        return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks)) { Held = new(() => Holding.Of(job)) };
+        var held = new Lazy<JobHolding>(() => Holding.Of(job));
+        return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks))
+        {
+            Held = held,
+            Mends = new(() => held.Value.Parts.Where(p => p.Verdict == Verdict.FallsShort).ToDictionary(p => p.Part.Id, p => Mending.Of(job, p.Part.Id))),
+        };
     }
 
     /// <summary>Uses that must stop now; driving loaded is not said again where driving is stopped.</summary>

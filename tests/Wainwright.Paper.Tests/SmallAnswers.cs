@@ -3,6 +3,7 @@ using Wainwright.Methods;
 using Wainwright.Survey;
 using Wainwright.Survey.Findings;
 using Wainwright.Survey.Retention;
+using Wainwright.Survey.Retention.Fix;
 
 namespace Wainwright.Paper.Tests;
 
@@ -28,7 +29,18 @@ internal static class SmallAnswers
                 Missing = ["look at the burner's air pipe", "bore of the pipe where it is narrowest", "volts at its plug", "date on its hose"], IfShort = Urgency.U0, AppliesTo = [Use.Heater],
             },
         ];
-        return new(new(2026, 3, 10), checks, RankedFindings.Of(job), StopUse.Of(job, checks)) { Held = new(() => Held(job)) };
+        return new(new(2026, 3, 10), checks, RankedFindings.Of(job), StopUse.Of(job, checks)) { Held = new(() => Held(job)), Mends = new(() => Mends(job)) };
+    }
+
+    /// <summary>One that can be mended and one that cannot.</summary>
+    private static Dictionary<PartId, Mend> Mends(Job job)
+    {
+        var held = Held(job);
+        return new()
+        {
+            [new("L1")] = new() { Part = new("L1"), Before = held.Parts[0], Steps = [new("2 × M6 bolt into a rivet nut in rib 1", 2, [new(900, 0, 1600)], 24, 5)], Price = 29, IsCheapest = true, Mended = job, After = held.Parts[0] with { Verdict = Verdict.Holds } },
+            [new("K1")] = new() { Part = new("K1"), Before = held.Parts[1], WhyNot = "no rib lies within reach of it: bring it to one" },
+        };
     }
 
     /// <summary>One part of each kind that a page words differently: loose on the road, loose in a crash, not told, held.</summary>

@@ -54,7 +54,8 @@ public static class Sketch
     /// <summary>The parts by how they hold, and the push that breaks one of them.</summary>
     /// <param name="held">What was worked out.</param>
     /// <param name="about">The part whose push is drawn.</param>
-    public static object Judged(JobHolding held, PartHolding? about)
+    /// <param name="added">Places where something would be added; absent to mark the fixings that decide.</param>
+    public static object Judged(JobHolding held, PartHolding? about, IReadOnlyList<Place>? added = null)
     {
         var lettered = held.Parts.Where(p => p.Verdict != Verdict.Holds).Take(MostFigures).Append(about).OfType<PartHolding>().Select(p => p.Part.Id).ToHashSet();
         var push = about is null ? null : HoldWords.Worst(about);
@@ -68,7 +69,7 @@ public static class Sketch
             }),
             push = push is { FactorG: { } factor } && about!.Part.Bounds() is var (low, high)
                 ? new { at = (double[])[(low.XMm + high.XMm) / 2, (low.YMm + high.YMm) / 2, (low.ZMm + high.ZMm) / 2], along = (double[])[push.Way.X, push.Way.Y, push.Way.Z], text = $"{HoldWords.Unit(factor.Likely)} {push.Words}" } : null,
-            fixings = about?.Weakest is { } joint && held.Job.Joints.FirstOrDefault(j => j.Id == joint) is { } weakest ? weakest.Points.Select(At).ToList() : [],
+            fixings = added is not null ? [.. added.Select(At)] : about?.Weakest is { } joint && held.Job.Joints.FirstOrDefault(j => j.Id == joint) is { } weakest ? weakest.Points.Select(At).ToList() : [],
         };
     }
 
