@@ -68,6 +68,52 @@ public sealed class HoldTests(Yard yard)
     }
 
     [Fact]
+    public async Task The_cheapest_mend_is_found_taken_into_the_job_judged_anew_and_taken_back()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390);
+        var page = visit.Page;
+        var undo = page.GetByTitle("Ctrl+Z");
+        await visit.Go("job/DEMO-02/hold/B38", "B38");
+        await Expect(page.Locator(".verdict-line").First).Not.ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });
+        await visit.Button("Find the cheapest mend").ClickAsync();
+        await Expect(page.Locator("[data-mend]")).ToHaveAttributeAsync("data-mend", new Regex("^[1-9]"), new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator("#fix .heed")).ToContainTextAsync("before a hole is drilled");
+        await Expect(page.Locator("#fix .heed li").First).ToBeVisibleAsync();
+        await Expect(page.Locator("[data-after]")).ToHaveAttributeAsync("data-after", "Holds");
+        Assert.Empty(await visit.Faults());
+
+        await visit.Button("Take it into the job").ClickAsync();
+        await Expect(undo).ToContainTextAsync("planned for B38");
+        await visit.Go("job/DEMO-02/hold/B38", "B38");
+        await Expect(page.Locator(".verdict-line").First).ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });
+        await undo.ClickAsync();
+        await visit.Go("job/DEMO-02/hold/B38", "B38");
+        await Expect(page.Locator(".verdict-line").First).Not.ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });
+    }
+
+    [Fact]
+    public async Task A_pull_by_hand_gauge_is_typed_step_by_step_and_told_with_what_it_does_not_prove()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("bicycle-workshop.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 820, dark: true);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-02/part/B38", "B38");
+        await page.GetByText("Add a pull test").ClickAsync();
+        await page.Locator("#pull-steps").FillAsync("50, 1\n100, soft");
+        await visit.Button("Add the pull test").ClickAsync();
+        await Expect(page.Locator("#readings .fault").Last).ToContainTextAsync("Line 2");
+        await page.Locator("#pull-toward").SelectOptionAsync("Forward");
+        await page.Locator("#pull-steps").FillAsync("50, 1\n100, 4\n0, 2");
+        await visit.Button("Add the pull test").ClickAsync();
+        await Expect(page.GetByTitle("Ctrl+Z")).ToContainTextAsync("pulled by hand gauge: 3 steps, to 100 N");
+        await visit.Go("job/DEMO-02/hold/B38", "B38");
+        await Expect(page.GetByText("Pulled forward with 100 N it moved 4 mm, 2 mm of it stayed")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator(".caution-line").First).ToContainTextAsync("A hand pull is far below a crash");
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
     public async Task A_van_whose_fixings_nobody_recorded_is_taught_not_passed()
     {
         await using var shop = new Shop(yard.NewFolder(), Shop.Demo("cases/door-too-small-by-32-mm.wain.json"));
