@@ -15,17 +15,25 @@ public static class Mending
     /// <param name="part">The part; must be in the job.</param>
     /// <param name="cases">What it shall hold; none for the job's own choice.</param>
     /// <exception cref="ArgumentException">The job has no such part.</exception>
-    public static Mend Of(Job job, PartId part, params IReadOnlyList<LoadCase> cases)
+    public static Mend Of(Job job, PartId part, params IReadOnlyList<LoadCase> cases) => Of(job, part, cases, CancellationToken.None);
+
+    /// <summary>The same, to be ended early with the best found.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="part">The part; must be in the job.</param>
+    /// <param name="cases">What it shall hold; none for the job's own choice.</param>
+    /// <param name="stop">Ends the search for what is cheapest: the mend then holds and says that it is not proved the cheapest.</param>
+    /// <exception cref="ArgumentException">The job has no such part.</exception>
+    public static Mend Of(Job job, PartId part, IReadOnlyList<LoadCase> cases, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(job);
         var before = Holding.Of(job, part, cases);
         var chosen = Holding.Chosen(job, cases);
         var mend = new Mend { Part = part, Before = before, Mended = job, IsCheapest = true, Cautions = [JobHolding.Caution] };
-        if (before.Verdict != Verdict.Holds) mend = Held(mend, job, before, chosen);
+        if (before.Verdict != Verdict.Holds) mend = Held(mend, job, before, chosen, stop);
         return mend.Mended is null ? mend : LatchesAndLips.On(mend, chosen);
     }
 
-    private static Mend Held(Mend mend, Job job, PartHolding before, IReadOnlyList<LoadCase> cases)
+    private static Mend Held(Mend mend, Job job, PartHolding before, IReadOnlyList<LoadCase> cases, CancellationToken stop)
     {
         var part = before.Part;
         if (before.LadenKg is null) return mend with { Mended = null, WhyNot = before.Because };
@@ -43,10 +51,10 @@ public static class Mending
         };
         var candidates = spots.Select((s, i) => new AddedFixing(Fixing(job, part, s, i), s.Kind.Cents(job))).ToList();
         var throws = cases.SelectMany(AskedG.Of).Select(a => new Throw(a.Way, a.G)).ToList();
-        var cheapest = CheapestFixings.Of(held, candidates, throws);
+        var cheapest = CheapestFixings.Of(held, candidates, throws, stop: stop);
         var packed = cheapest.Cost is null;
         // nothing to push on behind it: with a packing piece at each place there is; the judging afterwards counts only those put in
-        if (packed) cheapest = CheapestFixings.Of(held with { Contacts = [.. held.Contacts, .. candidates.Select(c => new Contact("packing piece", c.Fixing.AtMm, c.Fixing.PullAxis, 0))] }, candidates, throws);
+        if (packed) cheapest = CheapestFixings.Of(held with { Contacts = [.. held.Contacts, .. candidates.Select(c => new Contact("packing piece", c.Fixing.AtMm, c.Fixing.PullAxis, 0))] }, candidates, throws, stop: stop);
         if (cheapest.Cost is not { } cents)
         {
             var missed = cheapest.NotHeld.Select(t => t < throws.Count ? string.Create(CultureInfo.InvariantCulture, $"{throws[t].G:0.0#} g {HeldDirections.Words(throws[t].Direction)}") : "resting under its own weight");
