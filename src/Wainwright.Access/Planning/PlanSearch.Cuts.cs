@@ -117,17 +117,22 @@ internal sealed partial class PlanSearch
     private bool Reuse(IReadOnlyList<Cut> before)
     {
         var had = cuts.Count;
+        var besides = new Dictionary<int, ItemSet>();
         foreach (var cut in before)
         {
             if (IsSpent) break;
             SayAsked();
             if (!useful.Has(cut.Item)) continue;
-            var others = tooDear.Beside(cut.Item, useful);
+            if (!besides.TryGetValue(cut.Item, out var beside)) besides[cut.Item] = beside = tooDear.Beside(cut.Item, useful);
             var oneOf = cut.OneOf.Copy();
-            oneOf.KeepOnly(others);
-            others.RemoveAll(oneOf);
+            oneOf.KeepOnly(beside);
+            var others = beside.Without(oneOf);
             if (new Closure(learned, puzzle.Count).Reaches(ItemSet.Of(puzzle.Count, cut.Item), others)) continue;
-            if (oneOf.IsEmpty) GiveUp(cut.Item, oneOf);
+            if (oneOf.IsEmpty)
+            {
+                GiveUp(cut.Item, oneOf);
+                besides.Clear(); // one thing less to stand beside
+            }
             else Learn(new(cut.Item, oneOf));
         }
         return cuts.Count > had;

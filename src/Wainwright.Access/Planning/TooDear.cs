@@ -42,7 +42,7 @@ internal sealed class TooDear
         var first = own.Copy();
         first.AddAll(WithNeeds(item));
         var left = Limit - Cost(first);
-        return ItemSet.Of(puzzle.Count, some.Where(i => Cost(WithNeeds(i).Without(first)) < left));
+        return ItemSet.Of(puzzle.Count, some.Where(i => CostBeside(first, WithNeeds(i)) < left));
     }
 
     /// <summary>An item and all it needs in every plan.</summary>
@@ -59,6 +59,14 @@ internal sealed class TooDear
                 open.Push(need);
             }
         return withNeeds[item] = all;
+    }
+
+    private long CostBeside(ItemSet first, ItemSet items)
+    {
+        var sum = 0L;
+        foreach (var item in items)
+            if (!first.Has(item)) sum += puzzle.Costs[item];
+        return sum;
     }
 
     private long Cost(ItemSet items)

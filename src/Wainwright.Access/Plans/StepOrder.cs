@@ -53,6 +53,7 @@ internal sealed class StepOrder(Scene scene, Planner planner, ItemSet given, IRe
     /// <summary>What to do next so that the item can be done: what stands in its way, then what it needs, then itself.</summary>
     private int? NextFor(int item)
     {
+        // asked of the room even where a stored answer would do: which fixings are on trial shows only when they are asked about
         if (scene.Puzzle.Ask(item, done, new(done.Size)) is Held held)
             return First(held.Wall);
         return scene.Items[item].Needs.Where(n => !done.Has(n)).OrderBy(Turn).ThenBy(n => n).Cast<int?>().FirstOrDefault() ?? item;
