@@ -20,6 +20,15 @@ public class CasesJudgedTests
         { "axle-within-its-limit", "axle-load", "front", Verdict.Holds },
         { "axle-not-weighed", "axle-load", "rear", Verdict.CannotTell },
         { "axle-not-weighed", "axle-load", "front", Verdict.CannotTell },
+        { "cupboard-two-of-three-screws-sheared", "held-in-driving", "A", Verdict.FallsShort },
+        { "cupboard-two-of-three-screws-sheared", "held-in-crash", "A", Verdict.FallsShort },
+        { "shelf-with-no-lip", "held-in-driving", "A", Verdict.Holds },
+        { "shelf-with-no-lip", "shelf-goods-stay", "A", Verdict.FallsShort },
+        { "tank-with-no-restraint", "held-in-driving", "A", Verdict.FallsShort },
+        { "drawer-without-a-latch", "held-in-driving", "A", Verdict.Holds },
+        { "drawer-without-a-latch", "stays-shut", "A", Verdict.FallsShort },
+        { "screws-6-mm-from-a-plywood-edge", "held-in-driving", "A", Verdict.Holds },
+        { "screws-6-mm-from-a-plywood-edge", "held-in-crash", "A", Verdict.FallsShort },
     };
 
     [Theory]

@@ -32,7 +32,7 @@ public static class HeldOnTheRoad
         if (part.System is PartSystem.Floor or PartSystem.Insulation || (part.System == PartSystem.Lining && !part.Overhead)) return false;
         // where nobody recorded how it is held, wain hold and the overhead check say so; a loose bag is no fitted part
         if (part.LooseGoods || (!who.Of(part.Id).Any() && part.StandsOn.Count == 0)) return false;
-        return pulled.Contains(part.Id) || part.EmptyKg is not { } kg || kg.High + part.Contents.Sum(c => c.MassKg.High) >= (part.Overhead ? HeavyOverheadKg : HeavyKg);
+        return pulled.Contains(part.Id) || Laden.Of(part) is not { } laden || laden.Kg.High >= (part.Overhead ? HeavyOverheadKg : HeavyKg);
     }
 
     private static Check Judged(Job job, PartHolding held, IReadOnlyList<LoadCase> cases, bool driving, JointWorths worth, WhoHolds who)

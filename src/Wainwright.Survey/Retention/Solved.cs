@@ -41,10 +41,13 @@ internal static class Solved
             var (l, m, h) = (low[i], likely[i], high[i]);
             // the three were solved apart: a heavy part may stand better than a light one
             var factor = new Span(Math.Min(l.Factor.LowG, m.Factor.LowG), m.Factor.LowG, Math.Max(h.Factor.HighG, m.Factor.LowG));
-            Span? found = factor.High < 0 ? null : new(Math.Max(0, factor.Low), Math.Max(0, factor.Likely), factor.High);
+            // what is fully recorded and does not stay by the record does not stay; with a gap in the record something else may carry it
+            Span? found = factor.High < 0 ? (IsRecorded(chain) ? Span.Exactly(0) : null) : new(Math.Max(0, factor.Low), Math.Max(0, factor.Likely), factor.High);
             var motion = m.Factor.Mechanism.Count > 0 ? m.Factor.Mechanism[0] : (Motion?)null;
             all.Add(new(ways[i], HeldDirections.Words(ways[i]), found, double.IsNaN(m.Factor.FirstYieldG) ? null : m.Factor.FirstYieldG, l.Governing ?? m.Governing, m.First, motion));
         }
         return all;
     }
+
+    private static bool IsRecorded(HeldChain chain) => chain.Joints.All(j => j.Joint is { State: not FixingState.NotSeen, Known: Known.Seen or Known.Measured } && j.Joint.Points.Count > 0);
 }

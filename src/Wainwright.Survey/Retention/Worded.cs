@@ -57,6 +57,7 @@ internal static class Worded
     {
         var asked = string.Create(CultureInfo.InvariantCulture, $"{telling.DemandG:0.0#} g asked {telling.Worst} ({LoadCaseWords.Of(telling.Case)})");
         if (telling.FactorG is not { } g) return $"as recorded nothing carries it at rest, and yet it is there: what carries it is not recorded; {asked}";
+        if (g is { High: <= 0 } && part.HeldBy == HeldBy.Fixings) return $"as recorded it does not stay in its place even at rest: it swings, slips or drops; {asked}{By(part, weakest, gives)}";
         if (telling.ByPull) return $"{(part.Pulled!.Part.Id == part.Part.Id ? "" : $"{part.Pulled.Part.Id}, which holds it: ")}{part.Pulled.Words()}: it keeps a millimetre at {G(g)}; {asked}";
         var loose = part.HeldBy switch { HeldBy.Nothing => "nothing holds it: ", HeldBy.NothingLeft => "none of its fixings is left: ", _ => "" };
         var moves = part.HeldBy is HeldBy.Nothing or HeldBy.NothingLeft ? "it slides, tips or lifts at" : telling.Verdict == Verdict.Holds ? "it holds to" : "it comes loose at";

@@ -52,8 +52,8 @@ internal static class FixingSpots
         void OnRoof()
         {
             foreach (var bow in job.Vehicle.Frames.Where(f => f.Kind == FrameKind.Bow && Inside(f.XMm, low.XMm, high.XMm, 15)))
-                foreach (var y in Along(low.YMm, high.YMm).Where(y => part.Solids.Select(s => s.Bounds()).Any(b => Inside(bow.XMm, b.Low.XMm, b.High.XMm, 0) && Inside(y, b.Low.YMm, b.High.YMm, 15))))
-                    spots.Add(new(new(bow.XMm, y, low.ZMm), FixingKind.InFrame(bow, Direction.Up)));
+                foreach (var (from, to) in part.Solids.Select(s => s.Bounds()).Where(b => Inside(bow.XMm, b.Low.XMm, b.High.XMm, 0) && b.High.YMm - b.Low.YMm >= EdgeMm))
+                    foreach (var y in Along(from.YMm, to.YMm)) spots.Add(new(new(bow.XMm, y, low.ZMm), FixingKind.InFrame(bow, Direction.Up)));
         }
         void OnFloor()
         {

@@ -55,23 +55,38 @@ public static class Mending
         var packed = cheapest.Cost is null;
         // nothing to push on behind it: with a packing piece at each place there is; the judging afterwards counts only those put in
         if (packed) cheapest = CheapestFixings.Of(held with { Contacts = [.. held.Contacts, .. candidates.Select(c => new Contact("packing piece", c.Fixing.AtMm, c.Fixing.PullAxis, 0))] }, candidates, throws, stop: stop);
-        if (cheapest.Cost is not { } cents)
+        if (cheapest.Cost is null)
         {
             var missed = cheapest.NotHeld.Select(t => t < throws.Count ? string.Create(CultureInfo.InvariantCulture, $"{throws[t].G:0.0#} g {HeldDirections.Words(throws[t].Direction)}") : "resting under its own weight");
             return mend with { Mended = null, WhyNot = $"even all {spots.Count} places together do not hold {string.Join(", ", missed)}: lighten it, or bring it to more structure" };
         }
         List<FixingSpots.Spot> taken = [.. given, .. cheapest.Chosen.Select(c => spots[c])];
-        var joints = taken.GroupBy(s => (s.Kind.Words, s.Kind.Like)).Select((g, n) => g.Key.Like with { Id = new($"{part.Id}-mend-{n + 1}"), Part = part.Id, Count = g.Count(), Points = [.. g.Select(s => s.At)] }).ToList();
-        var mended = job with { Joints = [.. job.Joints, .. joints] };
+        // the search counts on what goes straight to the van; with what it hangs on besides, one fewer may do
+        var (mended, after) = Put(job, part, taken, cases);
+        var thinned = false;
+        foreach (var spot in cheapest.Chosen.Select(c => spots[c]).OrderByDescending(s => s.Kind.Cents(job)))
+        {
+            if (after.Verdict != Verdict.Holds || Put(job, part, [.. taken.Where(t => t != spot)], cases) is not { After.Verdict: Verdict.Holds } fewer) continue;
+            taken.Remove(spot);
+            (mended, after) = fewer;
+            thinned = true;
+        }
         return mend with
         {
             Steps = [.. taken.GroupBy(s => s.Kind.Words).Select(g => new MendStep($"{g.Count()} × {g.Key}", g.Count(), [.. g.Select(s => s.At)], g.Sum(s => s.Kind.Minutes), g.Sum(s => s.Kind.Material)))],
-            Price = (cents + given.Sum(s => s.Kind.Cents(job))) * Hundredth,
-            IsCheapest = cheapest.IsProved && !packed,
+            Price = taken.Sum(s => s.Kind.Cents(job)) * Hundredth,
+            IsCheapest = cheapest.IsProved && !packed && !thinned,
             Cautions = [.. mend.Cautions, .. before.Pulled is null ? [] : (string[])["the pull that was made speaks of the old fixings: pull it anew once it is mended"], .. Behind.Of(job, part, taken.Select(s => (s.At, s.Kind))).Distinct(), "new holes rust: paint bare metal, seal what goes through the floor"],
             Mended = mended,
-            After = Holding.Anew(mended, part.Id, cases),
+            After = after,
         };
+    }
+
+    private static (Job Mended, PartHolding After) Put(Job job, Part part, IReadOnlyList<FixingSpots.Spot> taken, IReadOnlyList<LoadCase> cases)
+    {
+        var joints = taken.GroupBy(s => (s.Kind.Words, s.Kind.Like)).Select((g, n) => g.Key.Like with { Id = new($"{part.Id}-mend-{n + 1}"), Part = part.Id, Count = g.Count(), Points = [.. g.Select(s => s.At)] });
+        var mended = job with { Joints = [.. job.Joints, .. joints] };
+        return (mended, Holding.Anew(mended, part.Id, cases));
     }
 
     private static HeldFixing Fixing(Job job, Part part, FixingSpots.Spot spot, int number)
