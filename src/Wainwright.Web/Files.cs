@@ -51,10 +51,10 @@ internal static class Files
             store.Find(id) is { } found ? Page(answer, await Sheets.Isolation(found.Job, Today(clock))) : Results.NotFound());
 
         // asked anew of the record as it stands: what was found while following the plan is not in it, nor a search that was stopped on the screen
-        app.MapGet("/job/{id}/work.html", async (string id, string parts, string? how, string? stay, string? @out, string? least, Store store, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
+        app.MapGet("/job/{id}/work.html", async (string id, string parts, string? how, string? stay, string? @out, string? least, string? tilt, Store store, TimeProvider clock, HttpResponse answer, CancellationToken stop) =>
         {
             if (store.Find(id) is not { } found) return Results.NotFound();
-            var question = new WayQuestion(Typed(parts), Go.Kind(how ?? "way") ?? AccessKind.Remove, Typed(stay), Typed(@out), Go.Least(least));
+            var question = new WayQuestion(Typed(parts), Go.Kind(how ?? "way") ?? AccessKind.Remove, Typed(stay), Typed(@out), Go.Least(least), tilt == "past");
             if (question.Parts.Any(p => found.Job.Parts.All(q => q.Id != p))) return Results.NotFound();
             var way = await new Ways().Ask(found, question, stop: stop);
             return Page(answer, await Sheets.Removal(found.Job, way.Plan, Today(clock)));

@@ -28,7 +28,7 @@ internal static class Go
 
     private static string Query(WayQuestion asked, char first)
     {
-        (string Name, string Value)[] said = [("stay", Ids(asked.LeaveAlone)), ("out", Ids(asked.OutAlready)), ("least", asked.Objective switch { Objective.FewestPartsOut => "parts", Objective.LeastDestroyed => "damage", _ => "" })];
+        (string Name, string Value)[] said = [("stay", Ids(asked.LeaveAlone)), ("out", Ids(asked.OutAlready)), ("least", asked.Objective switch { Objective.FewestPartsOut => "parts", Objective.LeastDestroyed => "damage", _ => "" }), ("tilt", asked.TiltPast ? "past" : "")];
         var given = said.Where(s => s.Value.Length > 0).Select(s => $"{s.Name}={Uri.EscapeDataString(s.Value)}").ToList();
         return given.Count == 0 ? "" : first + string.Join('&', given);
     }

@@ -11,10 +11,12 @@ namespace Wainwright.Web;
 /// <param name="LeaveAlone">Parts that must stay in.</param>
 /// <param name="OutAlready">Parts that are out beside those of the last stage.</param>
 /// <param name="Objective">What a plan is to have least of.</param>
-public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind, IReadOnlyList<PartId> LeaveAlone, IReadOnlyList<PartId> OutAlready, Objective Objective = Objective.LeastLabour)
+/// <param name="TiltPast">Whether each load is also tried tilted past what comes out only to let it by.</param>
+public sealed record WayQuestion(
+    IReadOnlyList<PartId> Targets, AccessKind Kind, IReadOnlyList<PartId> LeaveAlone, IReadOnlyList<PartId> OutAlready, Objective Objective = Objective.LeastLabour, bool TiltPast = false)
 {
     /// <summary>The same for the same question, however it was typed.</summary>
-    public string Key => $"{Kind} {Sorted(Targets)} / {Sorted(LeaveAlone)} / {Sorted(OutAlready)}{(Objective == Objective.LeastLabour ? "" : $" / {Objective}")}";
+    public string Key => $"{Kind} {Sorted(Targets)} / {Sorted(LeaveAlone)} / {Sorted(OutAlready)}{(Objective == Objective.LeastLabour ? "" : $" / {Objective}")}{(TiltPast ? " / tilted" : "")}";
 
     /// <summary>What is wanted, for the planner.</summary>
     public IReadOnlyList<Wanted> Wanted => [.. Targets.Select(t => new Wanted(t, Kind))];
@@ -26,7 +28,7 @@ public sealed record WayQuestion(IReadOnlyList<PartId> Targets, AccessKind Kind,
     public AccessOptions Told(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return new() { AlreadyOut = [.. OutByStage(job).Concat(OutAlready).Distinct()], MustStay = LeaveAlone, Objective = Objective };
+        return new() { AlreadyOut = [.. OutByStage(job).Concat(OutAlready).Distinct()], MustStay = LeaveAlone, Objective = Objective, Tilting = Tilting.Usual with { ToSpare = TiltPast } };
     }
 
     /// <summary>A plan starts from the van as it stands: parts that are out at its last stage.</summary>

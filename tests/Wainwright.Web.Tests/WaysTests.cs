@@ -37,4 +37,13 @@ public sealed class WaysTests
         var beside = Asked with { OutAlready = [new("A21"), new("A20")] };
         Assert.Equal([new("A21"), new("A20")], beside.Told(Stripped).AlreadyOut);
     }
+
+    [Fact]
+    public void Tilting_past_what_comes_out_is_asked_for_and_another_question()
+    {
+        var tilted = Asked with { TiltPast = true };
+        Assert.NotEqual(Asked.Key, tilted.Key);
+        Assert.Equal((false, true), (Asked.Told(SmallVan.Job).Tilting.ToSpare, tilted.Told(SmallVan.Job).Tilting.ToSpare));
+        Assert.EndsWith("tilt=past", Go.Way("T-1", tilted), StringComparison.Ordinal);
+    }
 }
