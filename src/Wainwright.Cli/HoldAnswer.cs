@@ -6,7 +6,7 @@ using Wainwright.Survey.Retention;
 namespace Wainwright.Cli;
 
 /// <summary>What holds and what does not, as it is shown: to a person as a table, to a program as JSON.</summary>
-internal sealed class HoldAnswer(JobHolding holding, bool inFull)
+internal sealed class HoldAnswer(JobHolding holding, bool inFull, IReadOnlyList<HoldingOdds.Odds>? odds = null)
 {
     private const int NameWide = 34;
 
@@ -23,6 +23,14 @@ internal sealed class HoldAnswer(JobHolding holding, bool inFull)
         verdict = worst,
         caution = JobHolding.Caution,
         cases = holding.Cases,
+        chance = odds?.Select(o => new
+        {
+            load = o.Case,
+            notHolding = o.Result.Any.NotHolding,
+            standardError = o.Result.Any.StandardError,
+            ways = o.Ways.Zip(o.Result.Ways, (w, c) => new { words = w.Words, demandG = w.G, notHolding = c.NotHolding, standardError = c.StandardError }),
+            looks = o.Result.Looks.Select(l => new { look = l.Unknown, settles = l.Settles }),
+        }),
         counts = new { holds = Count(Verdict.Holds), fallsShort = Count(Verdict.FallsShort), cannotTell = Count(Verdict.CannotTell) },
         parts = holding.Parts.Select(p => new
         {
@@ -53,6 +61,11 @@ internal sealed class HoldAnswer(JobHolding holding, bool inFull)
         at.Out.WriteLine(ink.Strong(Shown.Plain($"{holding.Job.Id}: in how many g it lets go, above the 1 g down that always acts; judged against {string.Join(", ", holding.Cases.Select(LoadCaseWords.Of))}")));
         if (!inFull) Table(at, ink);
         else foreach (var part in holding.Parts) InFull(at, ink, part);
+        foreach (var one in odds ?? [])
+        {
+            at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"  {LoadCaseWords.Of(one.Case)}: {100 * one.Result.Any.NotHolding:0.##} % that it does not hold (± {100 * one.Result.Any.StandardError:0.##} by the luck of the draws), as good as the ranges that went in")));
+            foreach (var look in one.Result.Looks.Where(l => l.Settles > 0.01).Take(3)) at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"    {100 * look.Settles:0} % of that doubt: {look.Unknown}")));
+        }
         at.Out.WriteLine(Shown.Plain($"{holding.Job.Id}: {Count(Verdict.FallsShort)} fall short, {Count(Verdict.CannotTell)} cannot be told, {Count(Verdict.Holds)} hold"));
         at.Out.WriteLine(ink.Faint($"caution: {JobHolding.Caution}"));
     }

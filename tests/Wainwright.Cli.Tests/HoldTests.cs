@@ -20,7 +20,7 @@ public sealed class HoldTests
     public void The_answer_for_programs_has_the_documented_shape()
     {
         var answer = Hold("tank-with-no-restraint", "--json").Json;
-        Assert.Equal(["job", "title", "verdict", "caution", "cases", "counts", "parts"], Names(answer));
+        Assert.Equal(["job", "title", "verdict", "caution", "cases", "chance", "counts", "parts"], Names(answer));
         var part = answer.GetProperty("parts")[0];
         Assert.Equal(["id", "name", "verdict", "because", "heldBy", "ladenKg", "stop", "swerve", "bump", "roll", "cases", "weakest", "givesBy", "through", "riders", "nextLook", "assumed", "directions"], Names(part));
         Assert.Equal(["low", "likely", "high"], Names(part.GetProperty("stop")));
@@ -56,6 +56,16 @@ public sealed class HoldTests
         var refused = Hold("shelf-with-no-lip", "--case", "moon");
         Assert.Equal(Exit.BadInput, refused.Exit);
         Assert.Contains("nineThreeCab", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chance_is_drawn_alike_every_time_and_names_looks()
+    {
+        JsonElement Chance() => Hold("screws-6-mm-from-a-plywood-edge", "A", "--chance", "200", "--json").Json.GetProperty("chance");
+        var (first, second) = (Chance(), Chance());
+        Assert.Equal(first.GetRawText(), second.GetRawText());
+        Assert.Equal(["load", "notHolding", "standardError", "ways", "looks"], Names(first[0]));
+        Assert.True(first[1].GetProperty("notHolding").GetDouble() > first[0].GetProperty("notHolding").GetDouble());
     }
 
     [Fact]
