@@ -11,7 +11,7 @@ public static class MeterTemperature
     const double SetForC = 20, FreeBandK = 5;
 
     /// <summary>The trade rule, the one that a reading is corrected by here.</summary>
-    public static readonly Basis TradeRuleBasis = new(
+    public static readonly Basis Basis = new(
         Source: "Handbooks of two makers of pin meters: half a point per 5 K from 20 °C, needed only when off by more than 5 K",
         Assumes: ["temperature of the wood, not of the air", "meter set for 20 °C and without a correction of its own"],
         Caution: "Correct once: many meters do it themselves.",

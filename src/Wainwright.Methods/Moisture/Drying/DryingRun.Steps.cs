@@ -1,0 +1,131 @@
+namespace Wainwright.Methods.Moisture.Drying;
+
+/// <summary>Time.</summary>
+public sealed partial class DryingRun
+{
+    const double DayS = 86_400, ShortestDays = 1e-6, FirstDays = 1.0 / 96, WeightOfOne = 0.1, WeightOfMean = 5;
+
+    double _stepDays = FirstDays, _lastStepDays;
+
+    double[] _before = [], _lastChange = [], _scale = [], _conductance = [];
+    double _sheetM3;
+    bool _hasLast;
+
+    /// <summary>Lets time pass.</summary>
+    /// <param name="days">How long [d], 0 or more.</param>
+    /// <param name="leaks">Water that comes in; null for none.</param>
+    /// <param name="cancellation">Asked before each step.</param>
+    /// <exception cref="ArgumentException">A leak names a cell or layer that is not there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number leaves its range.</exception>
+    /// <exception cref="OperationCanceledException">It was called off; time and water stand where the last step left them.</exception>
+    /// <exception cref="InvalidOperationException">The shortest step was still too long.</exception>
+    public void Advance(double days, IReadOnlyList<LeakSource>? leaks = null, CancellationToken cancellation = default)
+    {
+        leaks ??= [];
+        foreach (var leak in leaks)
+        {
+            _ = NodesOf(leak.Cell, leak.Layer);
+            Must.NotBeNegative(leak.KgPerH);
+            Must.NotBeNegative(leak.ToDay - leak.FromDay);
+        }
+        var end = Days + Must.NotBeNegative(days);
+        while (end - Days > 1e-12)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            // a step ends where a leak begins or stops, so that no step has half a leak
+            var stop = leaks.SelectMany(l => new[] { l.FromDay, l.ToDay }).Where(d => d > Days + 1e-12).Append(end).Min();
+            var until = Math.Min(stop, end);
+            var step = Math.Min(_control.FixedDays ?? Math.Min(_stepDays, _control.LongestDays), until - Days);
+            // rather two middling steps than a long one and a sliver
+            if (_control.FixedDays is null && until - Days < 2 * step && until - Days > step) step = (until - Days) / 2;
+            var done = Step(step, leaks);
+            if (done && Math.Abs(until - Days) <= 1e-12 && until < end)
+            {
+                // something begins or ends here: what was before says nothing about what comes
+                ForgetLastStep();
+                _stepDays = Math.Min(_stepDays, FirstDays);
+            }
+        }
+    }
+
+    void InitialiseWork(int nodes)
+    {
+        (_before, _lastChange, _scale) = (new double[nodes], new double[nodes], new double[nodes]);
+        (_potential, _start, _residual, _flow, _outside) = (new double[nodes], new double[nodes], new double[nodes], new double[nodes], new double[nodes]);
+        (_along, _across, _source, _humidity, _slope) = (new double[nodes], new double[nodes], new double[nodes], new double[nodes], new double[nodes]);
+        (_material, _saturation, _permeability) = (new int[nodes], new double[nodes], new double[nodes]);
+        _conductance = [.. _net.Links.Select(l => l.Conductance)];
+        var materials = _places.Select(k => k?.Material).Where(m => m is not null).Distinct().ToList();
+        var numbers = _places.Where(k => k is not null).Distinct().ToDictionary(k => k!, k => materials.IndexOf(k!.Material));
+        for (var node = 0; node < nodes; node++)
+        {
+            var kind = _kinds[node];
+            _material[node] = kind.IsNothing ? -1 : numbers[kind];
+            (_scale[node], _saturation[node]) = (Math.Max(kind.Bound, LeastScaleKgPerM3), kind.SaturationPa);
+            if (!kind.IsNothing) _sheetM3 += _volume[node];
+        }
+    }
+
+    void ForgetLastStep() => _hasLast = false;
+
+    /// <summary>One step; false when it was thrown away and the next is to be shorter.</summary>
+    bool Step(double stepDays, IReadOnlyList<LeakSource> leaks)
+    {
+        Array.Copy(_water, _before, _water.Length);
+        var seconds = stepDays * DayS;
+        Array.Clear(_source);
+        double leakedKg = 0;
+        var middle = Days + (stepDays / 2);
+        foreach (var leak in leaks.Where(l => l.FromDay <= middle && middle < l.ToDay && l.KgPerH > 0))
+        {
+            var kg = leak.KgPerH * stepDays * 24;
+            leakedKg += kg;
+            var nodes = NodesOf(leak.Cell, leak.Layer);
+            var volume = nodes.Sum(n => _volume[n]);
+            foreach (var node in nodes) _source[node] += kg * _volume[node] / volume;
+        }
+        var solved = VapourStep(seconds, out var givenOffKg) && (leakedKg > 0 || AnyFree() ? LiquidStep(seconds, leakedKg > 0) : true);
+        var error = solved ? ErrorOfStep(stepDays) : double.PositiveInfinity;
+        if (!solved || (_control.FixedDays is null && error > 2 * _control.Tolerance))
+        {
+            Array.Copy(_before, _water, _water.Length);
+            Rejected++;
+            if (stepDays < ShortestDays) throw new InvalidOperationException("a step of a tenth of a second was still too long");
+            if (_control.FixedDays is not null) throw new InvalidOperationException("a fixed step was too long for the system to be solved");
+            _stepDays = stepDays * (solved ? Math.Clamp(0.8 * Math.Sqrt(_control.Tolerance / error), 0.1, 0.7) : 0.25);
+            return false;
+        }
+        for (var node = 0; node < _water.Length; node++) _lastChange[node] = _water[node] - _before[node];
+        (_hasLast, _lastStepDays) = (true, stepDays);
+        Days += stepDays;
+        Steps++;
+        _leakedKg += leakedKg;
+        _givenOffKg += givenOffKg;
+        if (error >= 0) _stepDays = stepDays * Math.Clamp(0.85 * Math.Sqrt(_control.Tolerance / Math.Max(error, 1e-12)), 0.4, 2.5);
+        return true;
+    }
+
+    /// <summary>
+    /// What backward Euler left out in this step, from how much the rate changed since the last; negative when there was no last. The mean over all sheets
+    /// counts five times, a single slice a tenth: the edge of a wet patch may jump a cell in a step, the water in the floor may not.
+    /// </summary>
+    double ErrorOfStep(double stepDays)
+    {
+        if (!_hasLast) return -1;
+        double ratio = stepDays / _lastStepDays, part = stepDays / (stepDays + _lastStepDays), worst = 0, squares = 0;
+        for (var node = 0; node < _water.Length; node++)
+        {
+            var error = Math.Abs(_water[node] - _before[node] - (ratio * _lastChange[node])) / _scale[node];
+            worst = Math.Max(worst, error);
+            squares += error * error * _volume[node];
+        }
+        return part * Math.Max(WeightOfOne * worst, WeightOfMean * Math.Sqrt(squares / _sheetM3));
+    }
+
+    bool AnyFree()
+    {
+        for (var node = 0; node < _water.Length; node++)
+            if (_water[node] > _kinds[node].Bound) return true;
+        return false;
+    }
+}
