@@ -34,9 +34,11 @@ switch (args.FirstOrDefault() ?? "rooms")
         return Growth.Run(Number(1, 5));
     case "hold":
         return HoldRace.Run(Number(1, 2_000));
+    case "damp":
+        return Damp.Run(Number(1, 25));
     case "check":
         return Checking.Run(Number(1, 10_000));
     default:
-        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | hold DRAWS | replan FAMILY PARTS SEEDS | check COUNT");
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | hold DRAWS | replan FAMILY PARTS SEEDS | check COUNT | damp EDGE");
         return 2;
 }
