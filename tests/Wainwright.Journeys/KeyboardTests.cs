@@ -35,6 +35,7 @@ public sealed class KeyboardTests(Yard yard)
         await using var visit = await yard.Visit(yard.Shop);
         var keys = visit.Page.Keyboard;
         await visit.Go("job/DEMO-02", "Parts in the van");
+        await Expect(visit.Page.Locator("html[data-keys=yes]")).ToBeAttachedAsync();
         await keys.PressAsync("/");
         await keys.TypeAsync("inverter");
         await Expect(visit.Page.Locator(".counts")).ToContainTextAsync("of 4");

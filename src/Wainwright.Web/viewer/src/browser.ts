@@ -26,7 +26,7 @@ export function note(name: string, value: string | null): void {
   else localStorage.setItem(item(`note.${name}`), value);
 }
 
-interface Keys { invokeMethodAsync(name: "Key", key: "undo" | "redo" | "search"): Promise<void> }
+interface Keys { invokeMethodAsync(name: "Key", key: "undo" | "redo"): Promise<void> }
 
 /** Undo, redo and search by key, except while somebody types. */
 export function listen(to: Keys): { stop(): void } {
@@ -39,8 +39,11 @@ export function listen(to: Keys): { stop(): void } {
       : key === "/" && !e.ctrlKey ? "search" : null;
     if (!meant || typing) return;
     e.preventDefault();
-    void to.invokeMethodAsync("Key", meant);
+    // at once: whatever is typed next belongs into the search
+    if (meant === "search") document.querySelector<HTMLElement>("input[type=search]")?.focus();
+    else void to.invokeMethodAsync("Key", meant);
   }, { signal: stop.signal });
+  document.documentElement.dataset["keys"] = "yes";
   return { stop: () => stop.abort() };
 }
 
