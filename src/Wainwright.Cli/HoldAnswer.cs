@@ -67,6 +67,11 @@ internal sealed class HoldAnswer(JobHolding holding, bool inFull, IReadOnlyList<
             foreach (var look in one.Result.Looks.Where(l => l.Settles > 0.01).Take(3)) at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"    {100 * look.Settles:0} % of that doubt: {look.Unknown}")));
         }
         at.Out.WriteLine(Shown.Plain($"{holding.Job.Id}: {Count(Verdict.FallsShort)} fall short, {Count(Verdict.CannotTell)} cannot be told, {Count(Verdict.Holds)} hold"));
+        foreach (var load in inFull ? [] : holding.Cases)
+        {
+            int Of(Verdict verdict) => holding.Parts.Count(p => p.Cases.Any(c => c.Case == load && c.Verdict == verdict));
+            at.Out.WriteLine(ink.Faint($"  against {LoadCaseWords.Of(load)} alone: {Of(Verdict.FallsShort)} fall short, {Of(Verdict.CannotTell)} cannot be told, {Of(Verdict.Holds)} hold"));
+        }
         at.Out.WriteLine(ink.Faint($"caution: {JobHolding.Caution}"));
     }
 

@@ -24,12 +24,15 @@ internal static class Solved
             foreach (var by in (HeldBySome[])[HeldBySome.ShellAndVan, HeldBySome.VanAlone])
                 if (who.Chain(chain.Bodies[0].Part, by) is var some && some.Joints.Any(j => j.Body == 0) && some.Joints.Count < chains[^1].Joints.Count) chains.Add(some);
 
+        // the first yield costs more than the limit: asked for where the whole answer is, with likely strengths
+        var whole = ways.Count == ThrowDirections.All.Count;
+
         List<One> At(StrengthEnd end, bool badFromFront = false)
         {
             List<One> Of(HeldChain of)
             {
                 var held = Assembled.Of(of, worth, who, room, end, badFromFront);
-                return [.. LoadFactor.Of(held, ways, firstYield: false).Select(f => new One(f, held))];
+                return [.. LoadFactor.Of(held, ways, firstYield: whole && end == StrengthEnd.Likely).Select(f => new One(f, held))];
             }
             return chains.Select(Of).Aggregate((best, next) => [.. best.Zip(next, (a, b) => b.Factor.LowG > a.Factor.LowG ? b : a)]);
         }
