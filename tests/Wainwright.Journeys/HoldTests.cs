@@ -114,6 +114,22 @@ public sealed class HoldTests(Yard yard)
     }
 
     [Fact]
+    public async Task A_cabinet_that_holds_says_that_its_drawer_does_not_stay_shut_and_offers_a_latch()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("cases/drawer-without-a-latch.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390);
+        var page = visit.Page;
+        await visit.Go("job/CASE-67/hold", "Will it hold");
+        await Expect(page.Locator(".held .moves").First).ToContainTextAsync("stays shut in driving", new() { Timeout = Visit.PlanMs });
+        await visit.Go("job/CASE-67/hold/A", "drawer cabinet");
+        await Expect(page.Locator(".verdict-line").First).ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator("#moves [data-check=FallsShort]").First).ToContainTextAsync("stays shut in driving");
+        await visit.Button("Find the cheapest mend").ClickAsync();
+        await Expect(page.Locator("#fix ol")).ToContainTextAsync("on the", new() { Timeout = Visit.PlanMs });
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
     public async Task A_van_whose_fixings_nobody_recorded_is_taught_not_passed()
     {
         await using var shop = new Shop(yard.NewFolder(), Shop.Demo("cases/door-too-small-by-32-mm.wain.json"));

@@ -62,5 +62,12 @@ public static class HoldWords
         return $"{joint.Count} × {Words.Of(joint.Type)}{(joint.Size is { } size ? $" {size}" : "")}";
     }
 
+    /// <summary>Whether a check is of what moves in a part or stands on it: a part that holds may still let its drawer fly open.</summary>
+    public static bool IsOfMoving(Check check)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return check.Id is "stays-shut" or "shelf-goods-stay" or "lid-stays-up" or "tank-fittings-dry";
+    }
+
     private static double Share(CaseAnswer answer) => answer.FactorG is { } g ? g.Likely / answer.DemandG : 1;
 }
