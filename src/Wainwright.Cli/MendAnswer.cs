@@ -48,7 +48,7 @@ internal sealed class MendAnswer(Job job, Mend mend, string? file)
         foreach (var step in mend.Steps)
             at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"  {step.What}: {step.Minutes:0} min, {step.Material:0.##} material{(step.At.Count > 0 ? $"; at {string.Join("; ", step.At)}" : "")}")));
         if (mend.Steps.Count > 0)
-            at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"  together {mend.Price:0.00} {job.Currency}{(mend.IsCheapest ? ", and no other choice of these fixings is cheaper" : ", the cheapest that was found")}; minutes and prices are common practice, no source")));
+            at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"  together {mend.Price:0.00}{(job.Currency is { } money ? $" {money}" : "")}{(mend.IsCheapest ? ", and no other choice of these fixings is cheaper" : ", the cheapest that was found")}; minutes and prices are common practice, no source")));
         if (mend.After is { } after) at.Out.WriteLine($"{HoldAnswer.Word(ink, after.Verdict)}  once that is done: {Shown.Plain(after.Because)}");
         foreach (var check in mend.ChecksAfter) at.Out.WriteLine($"{HoldAnswer.Word(ink, check.Verdict)}  {Shown.Plain(check.Claim)}: {Shown.Plain(check.Because)}");
         if (file is not null && mend.Mended is not null) at.Out.WriteLine(Shown.Plain($"{file}: {job.Id} with that done, as planned; look at each fixing once it is in"));

@@ -50,7 +50,7 @@ public static class ShelfGoodsStay
         // no lip is no lip: a tape does not put one there
         var none = shelf.LipMm.Value.Value == 0;
         var leaves = new Span(Leaves(friction.Low, centre.High, foot.Low, none ? 0 : lip.Low), Leaves(friction.Likely, centre.Likely, foot.Likely, none ? 0 : lip.Likely), Leaves(friction.High, centre.Low, foot.High, none ? 0 : lip.High));
-        var words = $"{(none ? "no lip" : string.Create(CultureInfo.InvariantCulture, $"lip {lip.Likely:0} mm"))}: it leaves at {Worded.G(leaves)}, {asked}{energy}";
+        var words = $"{(none ? "no lip" : string.Create(CultureInfo.InvariantCulture, $"lip {lip.Likely:0} mm"))}: {(double.IsFinite(leaves.Low) ? $"it leaves at {Worded.G(leaves)}" : "it stays, however hard it is thrown")}, {asked}{energy}";
         if (!double.IsFinite(leaves.Low)) return draft.Holds(words);
         if (double.IsFinite(leaves.High)) return draft.Compare(Span.Exactly(g), leaves, "g", words, $"lip, foot and friction of the {shelf.Name}");
         return leaves.Low >= g ? draft.Holds(words) : draft.CannotTell($"{words}: within the doubt of the measurement", $"measure closer: lip of the {shelf.Name} and the middle of the tallest thing");

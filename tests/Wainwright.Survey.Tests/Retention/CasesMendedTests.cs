@@ -50,6 +50,17 @@ public sealed class CasesMendedTests
     }
 
     [Fact]
+    public void A_screw_whose_fellows_sheared_is_not_counted_on()
+    {
+        var job = A.Read("cases", "cupboard-two-of-three-screws-sheared");
+        var mend = Mended(job);
+        Assert.True(mend.Steps.Sum(s => s.Count) >= 2, "one bolt would leave the last screw to hold the other end");
+        Assert.Contains(mend.Cautions, c => c.Contains("A-left", StringComparison.Ordinal));
+        var without = mend.Mended! with { Joints = [.. mend.Mended!.Joints.Where(j => j.Id.Text.StartsWith("A-mend", StringComparison.Ordinal))] };
+        Assert.Equal(Verdict.Holds, Survey.Retention.Holding.Of(without, new PartId("A")).Verdict);
+    }
+
+    [Fact]
     public void A_mend_says_what_a_drill_may_meet()
     {
         var job = A.Read("cases", "cupboard-two-of-three-screws-sheared");

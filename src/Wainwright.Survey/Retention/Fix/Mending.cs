@@ -37,13 +37,15 @@ public static class Mending
     {
         var part = before.Part;
         if (before.LadenKg is null) return mend with { Mended = null, WhyNot = before.Because };
-        var who = new WhoHolds(job);
+        // what broke some may break the rest of their kind: a mend does not count on them
+        var counted = job with { Joints = [.. job.Joints.Where(j => j.Part != part.Id || j.State == FixingState.Sheared && j.StateCount is null || !IsDoubted(job, j))] };
+        var who = new WhoHolds(counted);
         var spots = FixingSpots.Of(job, part);
         if (spots.Count == 0) return mend with { Mended = null, WhyNot = $"no rib, bow, rail, tie-down or floor lies within reach of {part.Name}: bring it to one, by a rail or a frame" };
         // what is strapped stands in corners too: a strap over the top does not keep the foot from sliding
         List<FixingSpots.Spot> given = FixingSpots.IsStrapped(part) ? [.. FixingSpots.RoundFoot(part)] : [];
         // straight to the van: what it hangs on now may go first
-        var held = Assembled.Of(who.Chain(part, HeldBySome.VanAlone), new(job), who, job.Vehicle.LoadSpace, StrengthEnd.Low, false);
+        var held = Assembled.Of(who.Chain(part, HeldBySome.VanAlone), new(counted), who, job.Vehicle.LoadSpace, StrengthEnd.Low, false);
         held = held with
         {
             Fixings = [.. held.Fixings, .. given.Select((s, i) => Fixing(job, part, s, i))],
@@ -62,25 +64,29 @@ public static class Mending
         }
         List<FixingSpots.Spot> taken = [.. given, .. cheapest.Chosen.Select(c => spots[c])];
         // the search counts on what goes straight to the van; with what it hangs on besides, one fewer may do
-        var (mended, after) = Put(job, part, taken, cases);
+        var holds = Put(counted, part, taken, cases).After.Verdict == Verdict.Holds;
         var thinned = false;
         foreach (var spot in cheapest.Chosen.Select(c => spots[c]).OrderByDescending(s => s.Kind.Cents(job)))
         {
-            if (after.Verdict != Verdict.Holds || Put(job, part, [.. taken.Where(t => t != spot)], cases) is not { After.Verdict: Verdict.Holds } fewer) continue;
+            if (!holds || Put(counted, part, [.. taken.Where(t => t != spot)], cases).After.Verdict != Verdict.Holds) continue;
             taken.Remove(spot);
-            (mended, after) = fewer;
             thinned = true;
         }
+        var (mended, after) = Put(job, part, taken, cases);
         return mend with
         {
             Steps = [.. taken.GroupBy(s => s.Kind.Words).Select(g => new MendStep($"{g.Count()} × {g.Key}", g.Count(), [.. g.Select(s => s.At)], g.Sum(s => s.Kind.Minutes), g.Sum(s => s.Kind.Material)))],
             Price = taken.Sum(s => s.Kind.Cents(job)) * Hundredth,
             IsCheapest = cheapest.IsProved && !packed && !thinned,
-            Cautions = [.. mend.Cautions, .. before.Pulled is null ? [] : (string[])["the pull that was made speaks of the old fixings: pull it anew once it is mended"], .. Behind.Of(job, part, taken.Select(s => (s.At, s.Kind))).Distinct(), "new holes rust: paint bare metal, seal what goes through the floor"],
+            Cautions = [.. mend.Cautions, .. job.Joints.Except(counted.Joints).Select(j => $"{j.Id}: some of its kind here are gone, so the mend does not count on the rest"), .. before.Pulled is null ? [] : (string[])["the pull that was made speaks of the old fixings: pull it anew once it is mended"], .. Behind.Of(job, part, taken.Select(s => (s.At, s.Kind))).Distinct(), "new holes rust: paint bare metal, seal what goes through the floor"],
             Mended = mended,
             After = after,
         };
     }
+
+    private static bool IsDoubted(Job job, Joint joint) =>
+        joint is { State: FixingState.Sheared or FixingState.Missing, StateCount: { } lost } && lost < joint.Count
+        || job.Joints.Any(j => j.Part == joint.Part && j.State == FixingState.Sheared && j.Type == joint.Type && j.Size == joint.Size);
 
     private static (Job Mended, PartHolding After) Put(Job job, Part part, IReadOnlyList<FixingSpots.Spot> taken, IReadOnlyList<LoadCase> cases)
     {
