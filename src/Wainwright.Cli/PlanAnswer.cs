@@ -16,6 +16,9 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
     /// <summary>The certificate that was written; absent when none was.</summary>
     public CertificateFile? Certificate { get; init; }
 
+    /// <summary>The stage of the job that the plan starts from; absent when the job has none.</summary>
+    public Stage? From { get; init; }
+
     /// <summary>What changed where it was planned anew.</summary>
     public Replanned? Anew { get; init; }
 
@@ -43,6 +46,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         target = string.Join(' ', plan.Targets),
         targets = plan.Targets.Select(t => t.Text),
         reachOnly = plan.ReachOnly,
+        stage = From?.Id.Text,
         answer = Exit switch { Cli.Exit.Done => "plan", Cli.Exit.FallsShort => "unreachable", Cli.Exit.OurFault => "fault", _ => "cannotTell" },
         proved = Proved,
         lowerBoundMinutes = plan.LowerBoundMinutes,
@@ -121,6 +125,7 @@ internal sealed class PlanAnswer(Job job, RemovalPlan plan)
         var ink = new Ink(at.Colour);
         void Say(string text) => at.Out.WriteLine(Shown.Plain(text));
         at.Out.WriteLine(ink.Strong(Shown.Plain($"{plan.Kind switch { AccessKind.See => "See", AccessKind.Reach => "Reach", _ => "Take out" }} {string.Join(" and ", plan.Targets.Select(Name))}")));
+        if (From is { PartsOut.Count: > 0 } stage) Say($"  from the stage “{stage.Name}” on: {string.Join(", ", stage.PartsOut)} out already");
         foreach (var why in plan.WhyNotTold) at.Out.WriteLine($"{ink.Doubt("cannot tell")}  {Shown.Plain(why)}");
         foreach (var changed in Anew?.Changed ?? []) Say($"  {changed}");
         if (plan.Proof is Proof.ProvedCheapest or Proof.BestFound) Way(at, ink);

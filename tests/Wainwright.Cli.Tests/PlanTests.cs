@@ -58,7 +58,7 @@ public sealed class PlanTests
     public void The_answer_for_programs_has_the_documented_shape()
     {
         var plan = Plan("two-that-wait-for-each-other", "--remove", "T", "--json").Json;
-        Assert.Equal(["target", "targets", "reachOnly", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
+        Assert.Equal(["target", "targets", "reachOnly", "stage", "answer", "proved", "lowerBoundMinutes", "totalMinutes", "outMinutes", "backMinutes", "damageMinutes", "lowMinutes", "steps", "blockedBy",
             "heldForGood", "assumes", "toMeasure", "cautions", "audit", "kind", "sought", "certificate", "anew", "others", "keeping", "wouldFree", "whatBlocks", "tape"], Names(plan));
         Assert.Equal(["number", "part", "joint", "line", "kind", "action", "minutes", "backMinutes", "damageMinutes", "origin", "people", "why", "whyFor", "inEveryPlan", "through", "with", "licence", "cautions", "tilted", "key", "onTrial", "lift", "whyOneOf", "whyOneOfFor", "whyWall"],
             Names(plan.GetProperty("steps")[0]));
@@ -207,6 +207,20 @@ public sealed class PlanTests
 
     [Fact]
     public void Asked_twice_it_answers_alike() => Assert.Equal(Plan("duct-through-a-plinth", "--remove", "C", "--json").Out, Plan("duct-through-a-plinth", "--remove", "C", "--json").Out);
+
+    [Fact]
+    public void Without_a_stage_the_plan_starts_from_the_last_one_and_says_so()
+    {
+        using var folder = new TempFolder();
+        var opened = folder.Write("opened.wain.json", SmallVan.Text(
+            parts: SmallVan.Pump + """, { "id": "P2", "name": "lid over it", "system": "furniture", "known": "seen", "massKg": 3, "standsOn": ["P1"], "solids": [{ "shape": "box", "at": [100, 100, 120], "size": [200, 150, 20] }] }""",
+            joints: "",
+            more: """ "stages": [{ "id": "s1", "name": "as found", "kind": "asFound", "on": "2026-03-01" }, { "id": "s2", "name": "opened", "kind": "stripDown", "on": "2026-03-02", "partsOut": ["P2"] }],"""));
+        var now = Ran.Wain("plan", opened, "--remove", "P1");
+        Assert.Contains("from the stage “opened” on: P2 out already", now.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("Take out P2", now.Out, StringComparison.Ordinal);
+        Assert.Contains("Take out P2", Ran.Wain("plan", opened, "--remove", "P1", "--stage", "s1").Out, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void A_question_without_a_part_or_of_what_is_not_there_is_bad_input()

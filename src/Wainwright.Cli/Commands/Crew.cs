@@ -18,7 +18,7 @@ internal static class Crew
         var tools = new Option<int>("--tools") { HelpName = "N", DefaultValueFactory = _ => usual.ToolsOfAKind, Description = $"How many drivers, spanners, knives of each kind there are; {usual.ToolsOfAKind} without it." };
         var out_ = Plan.Parts("--already-out", "This part is out already.");
         var stay = Plan.Parts("--must-stay", "This part must stay in.");
-        var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "At this stage of the job: what is out then is out already. Without it nothing is." };
+        var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "At this stage of the job: what is out then is out already. Without it the last stage, the van as it stands." };
         var seconds = new Option<double?>("--seconds") { HelpName = "N", Description = "Stop after this long with the best schedule so far and its lower bound. Without it the search counts its work, so that every machine gives the same answer." };
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };

@@ -29,7 +29,7 @@ internal static class Plan
         var done = new Option<string?>("--done") { HelpName = "STEPS", Description = "These steps of the plan are done (1-4 or 1-3,5): plan what is left." };
         var now = new Option<string[]>("--now") { HelpName = "ID=STATE", Description = "Not as recorded: JOINT=sheared, JOINT=glued, JOINT=undone, PART=glued or PART=stays. Plan anew. May stand several times." };
         var found = new Option<string[]>("--found") { HelpName = "NAME=X,Y,Z,L,W,H", Description = "A part that the record does not have, as a box in the van's axes [mm]. Plan anew. May stand several times." };
-        var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "Plan for this stage of the job: what is out then is out already. Without it nothing is." };
+        var stage = new Option<string?>("--stage") { HelpName = "ID", Description = "Plan for this stage of the job: what is out then is out already. Without it the last stage, the van as it stands." };
         var clearance = new Option<int?>("--clearance") { HelpName = "MM", Description = $"Room wanted between a part on its way and what it passes; {new AccessOptions().ClearanceMm} without it." };
         var tilt = new Option<bool>("--tilt-past") { Description = "Also try each load tilted past what comes out only to let it by. Without it a load is tilted only where nothing else gets it out." };
         var seconds = new Option<double?>("--seconds") { HelpName = "N", Description = "Stop after this long with the best plan so far and its lower bound. Without it the search counts its questions, so that every machine gives the same answer." };
@@ -102,6 +102,7 @@ internal static class Plan
             {
                 Audit = line.GetValue(audit) ? planner.Audit(plan) : null,
                 Certificate = proof,
+                From = StageOf(given.Job, line.GetValue(stage)),
                 Anew = anew,
                 Tape = line.GetValue(tape) is { } off ? planner.WhenMeasuresAreOff(plan, off) : null,
                 Changes = planner.WhatWouldFree(plan),
@@ -126,9 +127,11 @@ internal static class Plan
     internal static Option<string[]> Parts(string name, string what, params string[] aliases) =>
         new(name, aliases) { HelpName = "PART", Description = $"{what} May stand several times.", AllowMultipleArgumentsPerToken = true };
 
-    internal static IReadOnlyList<PartId> OutAt(Job job, string? stage) =>
-        stage is null ? [] : job.Stages.FirstOrDefault(s => s.Id.Text == stage)?.PartsOut
+    internal static Stage? StageOf(Job job, string? stage) =>
+        stage is null ? (job.Stages.Count > 0 ? job.Stages[^1] : null) : job.Stages.FirstOrDefault(s => s.Id.Text == stage)
             ?? throw new BadInputException($"there is no stage “{stage}” in this job{(job.Stages.Count > 0 ? $"; there is {string.Join(", ", job.Stages.Select(s => s.Id))}" : "")}");
+
+    internal static IReadOnlyList<PartId> OutAt(Job job, string? stage) => StageOf(job, stage)?.PartsOut ?? [];
 
     internal static List<PartId> Known(Job job, string[]? ids)
     {

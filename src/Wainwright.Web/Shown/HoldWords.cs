@@ -36,16 +36,7 @@ public static class HoldWords
     public static Thrown? Worst(PartHolding part) => Telling(part) is { FactorG: not null } telling ? part.Directions.FirstOrDefault(d => d.Words == telling.Worst) : null;
 
     /// <summary>What a load case asks, where it comes from, what it proves and does not.</summary>
-    public static AccelerationCase Case(LoadCase load) => load switch
-    {
-        LoadCase.DrivingLightVan => LoadCases.DrivingLightVan,
-        LoadCase.Rollover => LoadCases.Rollover,
-        LoadCase.NineThreeCab => LoadCases.NineThreeCab,
-        LoadCase.AircraftEmergency => LoadCases.AircraftEmergency,
-        LoadCase.TenAllRound => LoadCases.TenAllRound,
-        LoadCase.TwentyForward => LoadCases.TwentyForward,
-        _ => throw new ArgumentOutOfRangeException(nameof(load)),
-    };
+    public static AccelerationCase Case(LoadCase load) => AskedG.Case(load);
 
     /// <summary>What it asks, in g: <c>9 forward, 9 rearward, 3 sideways, 3 up, 3 down</c>.</summary>
     public static string Asks(AccelerationCase of)
