@@ -64,6 +64,7 @@ public static class Wain
               wain validate demo/touring-camper.wain.json              is the file whole and sound?
               wain check demo/touring-camper.wain.json                 what falls short, what cannot be told?
               wain hold demo/bicycle-workshop.wain.json                in how many g does what come loose, and why?
+              wain damp demo/touring-camper.wain.json --next 3         where did the water go, where to measure next?
               wain plan demo/touring-camper.wain.json --remove A52     what must come out to get the heater out?
               wain access demo/bicycle-workshop.wain.json              what does service cost a year, what would save most?
               wain report demo/touring-camper.wain.json --out van.pdf  the page for the owners
@@ -78,6 +79,7 @@ public static class Wain
         root.Add(Validate.Command(at));
         root.Add(Check.Command(at));
         root.Add(Hold.Command(at));
+        root.Add(Damp.Command(at));
         root.Add(Plan.Command(at));
         root.Add(Crew.Command(at));
         root.Add(AccessAll.Command(at));

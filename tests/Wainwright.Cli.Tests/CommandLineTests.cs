@@ -3,7 +3,7 @@ namespace Wainwright.Cli.Tests;
 /// <summary>The command line as a whole: help, mistakes in typing, exit codes.</summary>
 public sealed class CommandLineTests
 {
-    public static TheoryData<string> Commands => ["serve", "validate", "check", "plan", "crew", "access", "report", "jobs", "import", "export", "verify", "backup", "restore", "schema"];
+    public static TheoryData<string> Commands => ["serve", "validate", "check", "damp", "plan", "crew", "access", "report", "jobs", "import", "export", "verify", "backup", "restore", "schema"];
 
     [Fact]
     public void Help_names_every_command_and_the_exit_codes()

@@ -4,7 +4,7 @@ namespace Wainwright.Methods.Moisture.Field;
 public static class DampField
 {
     const int MostSweeps = 12;
-    const double Settled = 1e-4, TooUnlikely = 0.01;
+    const double Settled = 1e-3, TooUnlikely = 0.01;
 
     /// <summary>Fits the field: every pair of range and spread is weighed by the readings, and the likely ones are kept together.</summary>
     /// <param name="net">The surfaces.</param>
@@ -14,15 +14,17 @@ public static class DampField
     public static DampPosterior Fit(SurfaceNet net, IReadOnlyList<FieldObservation> observations, FieldPriors priors)
     {
         Check(net, observations, priors);
-        var system = new FieldSystem(net, priors);
+        var scale = new WetnessScale(priors.FloorPercent);
+        var system = new FieldSystem(net, scale.Of(priors));
+        List<FieldObservation> seen = [.. observations.Select(scale.Of)];
         var tried = new List<Fitted>();
         for (var r = 0; r < priors.RangesMm.Count; r++)
         {
             var field = system.Operator(priors.RangesMm[r]);
             Site[]? near = null;
-            for (var s = 0; s < priors.SpreadsPoints.Count; s++)
+            for (var s = 0; s < priors.Spreads.Count; s++)
             {
-                var one = One(system, field, observations, priors.RangesMm[r], priors.SpreadsPoints[s], near);
+                var one = One(system, field, seen, priors.RangesMm[r], priors.Spreads[s], near);
                 near = one.Sites;
                 tried.Add(one with { LogWeight = one.LogWeight + Math.Log(priors.RangeWeights[r]) + Math.Log(priors.SpreadWeights[s]) });
             }
@@ -30,27 +32,27 @@ public static class DampField
         var best = tried.Max(t => t.LogWeight);
         var kept = tried.Where(t => t.LogWeight > best + Math.Log(TooUnlikely)).ToList();
         var total = kept.Sum(t => Math.Exp(t.LogWeight - best));
-        return new(net, observations, priors, [.. kept.Select(t => Member(system, t, observations, Math.Exp(t.LogWeight - best) / total))]);
+        return new(net, observations, scale, system.Priors, [.. kept.Select(t => Member(system, t, seen, Math.Exp(t.LogWeight - best) / total))]);
     }
 
     /// <summary>One pair of range and spread with its sites and the logarithm of how well it foretold the readings.</summary>
-    sealed record Fitted(double RangeMm, double SpreadPoints, Sparse.FrontalCholesky Factor, Site[] Sites, double[] Mean, double LogWeight);
+    sealed record Fitted(double RangeMm, double Spread, Sparse.FrontalCholesky Factor, Site[] Sites, double[] Mean, double LogWeight);
 
-    static Fitted One(FieldSystem system, DiffusionOperator field, IReadOnlyList<FieldObservation> seen, double rangeMm, double spreadPoints, Site[]? near)
+    static Fitted One(FieldSystem system, DiffusionOperator field, List<FieldObservation> seen, double rangeMm, double spread, Site[]? near)
     {
-        var (prior, priorLog) = system.Prior(field, spreadPoints);
+        var (prior, priorLog) = system.Prior(field, spread);
         var sites = near is null ? [.. seen.Select(o => Site.Start(o, system.Origin(o.Cell)))] : (Site[])near.Clone();
         var bounds = seen.Any(o => o.Bound != MeterReading.Bound.About);
         var factor = system.Factor(prior, seen, sites);
         var mean = Mean(system, factor, seen, sites);
         for (var sweep = 0; bounds && sweep < MostSweeps; sweep++)
         {
-            var variance = factor.InverseDiagonal();
             double moved = 0;
+            var variance = Variances(system, factor, seen);
             for (var o = 0; o < sites.Length; o++)
             {
                 if (seen[o].Bound == MeterReading.Bound.About) continue;
-                var next = sites[o].Matched(seen[o], system.Origin(seen[o].Cell), mean[seen[o].Cell], variance[seen[o].Cell]);
+                var next = sites[o].Matched(seen[o], system.Origin(seen[o].Cell), mean[seen[o].Cell], variance[o]);
                 moved = Math.Max(moved, Math.Abs(next.Pull - sites[o].Pull) + Math.Abs(next.Precision - sites[o].Precision));
                 sites[o] = next;
             }
@@ -66,17 +68,31 @@ public static class DampField
             weight += (0.5 * Math.Log(site.Precision / (2 * Math.PI))) - (0.5 * site.Pull * site.Pull / site.Precision) + site.LogScale;
             pulled += site.Pull * mean[cell];
         }
-        return new(rangeMm, spreadPoints, factor, sites, mean, weight + (0.5 * pulled));
+        return new(rangeMm, spread, factor, sites, mean, weight + (0.5 * pulled));
     }
 
-    static double[] Mean(FieldSystem system, Sparse.FrontalCholesky factor, IReadOnlyList<FieldObservation> seen, Site[] sites)
+    /// <summary>Variance of the cells with bounds, one solution each: bounds are few.</summary>
+    static double[] Variances(FieldSystem system, Sparse.FrontalCholesky factor, List<FieldObservation> seen)
+    {
+        var variance = new double[seen.Count];
+        for (var o = 0; o < seen.Count; o++)
+        {
+            if (seen[o].Bound == MeterReading.Bound.About) continue;
+            var unit = new double[system.Size];
+            unit[seen[o].Cell] = 1;
+            variance[o] = factor.Solve(unit)[seen[o].Cell];
+        }
+        return variance;
+    }
+
+    static double[] Mean(FieldSystem system, Sparse.FrontalCholesky factor, List<FieldObservation> seen, Site[] sites)
     {
         var pull = new double[system.Size];
         for (var o = 0; o < sites.Length; o++) pull[seen[o].Cell] += sites[o].Pull;
         return factor.Solve(pull);
     }
 
-    static DampPosterior.Member Member(FieldSystem system, Fitted fitted, IReadOnlyList<FieldObservation> seen, double weight)
+    static DampPosterior.Member Member(FieldSystem system, Fitted fitted, List<FieldObservation> seen, double weight)
     {
         var variance = fitted.Factor.InverseDiagonal();
         var cells = system.GroupOf.Length;
@@ -90,7 +106,7 @@ public static class DampField
             without[o] = (system.Origin(seen[o].Cell) + m, Math.Sqrt(v));
         }
         var dry = Enumerable.Range(cells, system.Size - cells).Select((u, g) => system.Priors.DryPercent[g] + fitted.Mean[u]);
-        return new(weight, fitted.RangeMm, fitted.SpreadPoints, mean, spread, [.. dry], without, fitted.Factor);
+        return new(weight, fitted.RangeMm, fitted.Spread, mean, spread, [.. dry], without, fitted.Factor);
     }
 
     static void Check(SurfaceNet net, IReadOnlyList<FieldObservation> observations, FieldPriors priors)
@@ -101,10 +117,10 @@ public static class DampField
             Must.BeWithin(o.Percent, 0, 300);
             Must.BePositive(o.SigmaPoints);
         }
-        foreach (var value in priors.RangesMm.Concat(priors.SpreadsPoints).Concat(priors.RangeWeights).Concat(priors.SpreadWeights).Append(priors.DrySigmaPoints)) Must.BePositive(value);
-        foreach (var dry in priors.DryPercent) Must.BeWithin(dry, 0, 100);
+        foreach (var value in priors.RangesMm.Concat(priors.Spreads).Concat(priors.RangeWeights).Concat(priors.SpreadWeights).Append(priors.DrySigmaPoints)) Must.BePositive(value);
+        foreach (var dry in priors.DryPercent) Must.BeWithin(dry, priors.FloorPercent ?? 0, 100);
         ArgumentOutOfRangeException.ThrowIfNotEqual(priors.RangeWeights.Count, priors.RangesMm.Count);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(priors.SpreadWeights.Count, priors.SpreadsPoints.Count);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(priors.SpreadWeights.Count, priors.Spreads.Count);
         if (priors.GroupOfSheet is { } groups)
         {
             ArgumentOutOfRangeException.ThrowIfNotEqual(groups.Count, net.Sheets);

@@ -6,17 +6,19 @@ namespace Wainwright.Methods.Moisture.Field;
 public sealed class DampPosterior
 {
     readonly IReadOnlyList<Member> members;
+    readonly WetnessScale scale;
     readonly FieldPriors priors;
 
-    internal DampPosterior(SurfaceNet net, IReadOnlyList<FieldObservation> observations, FieldPriors priors, IReadOnlyList<Member> members)
+    internal DampPosterior(SurfaceNet net, IReadOnlyList<FieldObservation> observations, WetnessScale scale, FieldPriors priors, IReadOnlyList<Member> members)
     {
         Net = net;
         Observations = observations;
+        this.scale = scale;
         this.priors = priors;
         this.members = members;
     }
 
-    internal sealed record Member(double Weight, double RangeMm, double SpreadPoints, double[] Mean, double[] Spread, double[] Dry, (double Mean, double Spread)[] Without, FrontalCholesky Factor);
+    internal sealed record Member(double Weight, double RangeMm, double FieldSpread, double[] Mean, double[] Spread, double[] Dry, (double Mean, double Spread)[] Without, FrontalCholesky Factor);
 
     /// <summary>The surfaces.</summary>
     public SurfaceNet Net { get; }
@@ -29,38 +31,44 @@ public sealed class DampPosterior
     /// <summary>Range, the members' mean weighted [mm].</summary>
     public double RangeMm => members.Sum(m => m.Weight * m.RangeMm);
 
-    /// <summary>Standard deviation of the field before the readings, members weighted [points].</summary>
-    public double SpreadPoints => Math.Sqrt(members.Sum(m => m.Weight * m.SpreadPoints * m.SpreadPoints));
-
-    /// <summary>Spread of a cell that no reading reaches: of field and dry board together [points].</summary>
-    public double UnknownPoints => Math.Sqrt(members.Sum(m => m.Weight * m.SpreadPoints * m.SpreadPoints) + (priors.DrySigmaPoints * priors.DrySigmaPoints));
+    /// <summary>Spread of a cell over the spread of one that no reading reaches, on the field's own scale [0–1 and a little]: 1 knows nothing.</summary>
+    /// <param name="cell">The cell.</param>
+    public double Ignorance(int cell)
+    {
+        var unknown = Math.Sqrt(members.Sum(m => m.Weight * m.FieldSpread * m.FieldSpread) + (priors.DrySigmaPoints * priors.DrySigmaPoints));
+        return OnScale(m => (m.Mean[cell], m.Spread[cell])) / unknown;
+    }
 
     /// <summary>Dry board of a group as the readings leave it [%].</summary>
     /// <param name="group">The group.</param>
-    public double DryPercent(int group) => members.Sum(m => m.Weight * m.Dry[group]);
+    public double DryPercent(int group) => scale.From(members.Sum(m => m.Weight * m.Dry[group]));
 
     /// <summary>Mean moisture of a cell [%].</summary>
     /// <param name="cell">The cell.</param>
-    public double MeanPercent(int cell) => members.Sum(m => m.Weight * m.Mean[cell]);
+    public double MeanPercent(int cell) => Moments(cell).Mean;
 
     /// <summary>Standard deviation of a cell's moisture [points].</summary>
     /// <param name="cell">The cell.</param>
-    public double SpreadOfPoints(int cell) => Mixed(m => (m.Mean[cell], m.Spread[cell])).Spread;
+    public double SpreadOfPoints(int cell) => Moments(cell).Spread;
+
+    /// <summary>Moisture that a cell is below with a given chance [%]; at 0.5 its middle.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="share">The chance, above 0 and below 1.</param>
+    public double QuantilePercent(int cell, double share) => Quantile(m => (m.Mean[cell], m.Spread[cell]), share);
 
     /// <summary>Chance that a cell is over a threshold [0–1].</summary>
     /// <param name="cell">The cell.</param>
     /// <param name="thresholdPercent">The threshold [%].</param>
     public double ProbabilityOver(int cell, double thresholdPercent) =>
-        members.Sum(m => m.Weight * NormalCurve.Below((m.Mean[cell] - thresholdPercent) / m.Spread[cell]));
+        members.Sum(m => m.Weight * NormalCurve.Below((m.Mean[cell] - scale.To(thresholdPercent)) / m.Spread[cell]));
 
-    /// <summary>What the map would have said where an observation is, had it not been made: mean [%] and standard deviation [points] of the moisture, meter's error not counted.</summary>
+    /// <summary>What the map would have said where an observation is, had it not been made: the moisture it is below with a given chance [%], meter's error not counted.</summary>
     /// <remarks>Range and spread keep their weights. For a bound, expectation propagation's own approximation.</remarks>
     /// <param name="observation">Which one.</param>
-    public (double MeanPercent, double SpreadPoints) LeftOut(int observation)
-    {
-        var (mean, spread) = Mixed(m => m.Without[observation]);
-        return (mean, spread);
-    }
+    /// <param name="share">The chance, above 0 and below 1.</param>
+    public double LeftOutQuantilePercent(int observation, double share) => Quantile(m => m.Without[observation], share);
+
+    internal WetnessScale Scale => scale;
 
     /// <summary>The likeliest range and spread: one bell curve over all cells, for what needs cells together.</summary>
     internal Member Likeliest => members.MaxBy(m => m.Weight)!;
@@ -88,7 +96,7 @@ public sealed class DampPosterior
             for (var i = 0; i < x.Length; i++) x[i] = Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
             member.Factor.Draw(x);
             draws[d] = new double[Net.Cells.Count];
-            for (var i = 0; i < draws[d].Length; i++) draws[d][i] = member.Mean[i] + x[i];
+            for (var i = 0; i < draws[d].Length; i++) draws[d][i] = scale.From(member.Mean[i] + x[i]);
         }
         return draws;
     }
@@ -103,7 +111,19 @@ public sealed class DampPosterior
         return members[^1];
     }
 
-    (double Mean, double Spread) Mixed(Func<Member, (double Mean, double Spread)> of)
+    (double Mean, double Spread) Moments(int cell)
+    {
+        double mean = 0, square = 0;
+        foreach (var m in members)
+        {
+            var (one, two) = scale.Moments(m.Mean[cell], m.Spread[cell]);
+            mean += m.Weight * one;
+            square += m.Weight * two;
+        }
+        return (mean, Math.Sqrt(Math.Max(0, square - (mean * mean))));
+    }
+
+    double OnScale(Func<Member, (double Mean, double Spread)> of)
     {
         double mean = 0, square = 0;
         foreach (var m in members)
@@ -112,6 +132,20 @@ public sealed class DampPosterior
             mean += m.Weight * a;
             square += m.Weight * ((a * a) + (s * s));
         }
-        return (mean, Math.Sqrt(Math.Max(0, square - (mean * mean))));
+        return Math.Sqrt(Math.Max(0, square - (mean * mean)));
+    }
+
+    double Quantile(Func<Member, (double Mean, double Spread)> of, double share)
+    {
+        Must.BeWithin(share, 1e-9, 1 - 1e-9);
+        var all = members.Select(m => (m.Weight, At: of(m))).ToList();
+        var (low, high) = (all.Min(a => a.At.Mean - (8 * a.At.Spread)), all.Max(a => a.At.Mean + (8 * a.At.Spread)));
+        for (var i = 0; i < 50; i++)
+        {
+            var middle = (low + high) / 2;
+            if (all.Sum(a => a.Weight * NormalCurve.Below((middle - a.At.Mean) / a.At.Spread)) < share) low = middle;
+            else high = middle;
+        }
+        return scale.From((low + high) / 2);
     }
 }

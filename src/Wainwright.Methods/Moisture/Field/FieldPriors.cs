@@ -13,8 +13,11 @@ public sealed record FieldPriors
     /// <summary>Weight of each range before the readings, any scale.</summary>
     public IReadOnlyList<double> RangeWeights { get; init; } = [1, 2, 3, 2, 1];
 
-    /// <summary>Standard deviations of the field round its dry board [points], each above 0.</summary>
-    public IReadOnlyList<double> SpreadsPoints { get; init; } = [2.5, 4.5, 8, 14];
+    /// <summary>The moisture that no board goes below [%], below every dry board: the field is then even in the logarithm of what is over it. Null: even in points.</summary>
+    public double? FloorPercent { get; init; }
+
+    /// <summary>Standard deviations of the field round its dry board, each above 0: in points, or with a floor in e-folds of what is over it.</summary>
+    public IReadOnlyList<double> Spreads { get; init; } = [0.35, 0.6, 0.95, 1.4];
 
     /// <summary>Weight of each spread before the readings, any scale.</summary>
     public IReadOnlyList<double> SpreadWeights { get; init; } = [1, 2, 2, 1];

@@ -60,7 +60,7 @@ public static class ReadingWorth
         var mean = map.Likeliest.Mean;
         var variance = map.Likeliest.Spread.Select(s => s * s).ToArray();
         var columns = candidates.Select(c => map.Covariance(c.Cell)).ToArray();
-        var noise = stakes.SigmaPoints * stakes.SigmaPoints;
+        double Noise(int cell) => Math.Pow(map.Scale.Doubt(stakes.SigmaPoints, map.Scale.From(mean[cell])), 2);
         List<Place> chosen = [];
         while (chosen.Count < count)
         {
@@ -69,13 +69,13 @@ public static class ReadingWorth
             for (var c = 0; c < candidates.Count; c++)
             {
                 if (chosen.Any(p => p.Candidate == c)) continue;
-                var gain = Gain(map, stakes, mean, variance, columns[c], variance[candidates[c].Cell] + noise);
+                var gain = Gain(map, stakes, mean, variance, columns[c], variance[candidates[c].Cell] + Noise(candidates[c].Cell));
                 if (gain <= 1e-9 || gain - candidates[c].Cost <= bestNet) continue;
                 (best, bestGain, bestNet) = (c, gain, gain - candidates[c].Cost);
             }
             if (best < 0) break;
             var taken = (double[])columns[best].Clone();
-            var total = variance[candidates[best].Cell] + noise;
+            var total = variance[candidates[best].Cell] + Noise(candidates[best].Cell);
             for (var c = 0; c < candidates.Count; c++)
             {
                 var share = taken[candidates[c].Cell] / total;
@@ -108,7 +108,7 @@ public static class ReadingWorth
 
     static double Loss(DampPosterior map, Stakes stakes, int cell, double mean, double spread)
     {
-        var wet = NormalCurve.Below((mean - stakes.ThresholdPercent) / spread);
+        var wet = NormalCurve.Below((mean - map.Scale.To(stakes.ThresholdPercent)) / spread);
         return map.Net.Cells[cell].AreaMm2 * 1e-6 * Math.Min(wet * stakes.KeptWetPerM2, (1 - wet) * stakes.CutDryPerM2);
     }
 }

@@ -12,7 +12,7 @@ public class DampFieldTests
 
     static FieldPriors Only(double rangeMm, double spreadPoints) => new()
     {
-        RangesMm = [rangeMm], RangeWeights = [1], SpreadsPoints = [spreadPoints], SpreadWeights = [1], DryPercent = [Dry], DrySigmaPoints = DrySigma,
+        RangesMm = [rangeMm], RangeWeights = [1], Spreads = [spreadPoints], SpreadWeights = [1], DryPercent = [Dry], DrySigmaPoints = DrySigma,
     };
 
     [Fact]
@@ -32,13 +32,13 @@ public class DampFieldTests
     public void Ranges_and_spreads_are_weighed_as_the_full_matrices_weigh_them()
     {
         var net = Sheets.Flat(13, 11);
-        var priors = Only(400, 6) with { RangesMm = [200, 700], RangeWeights = [1, 3], SpreadsPoints = [4, 9], SpreadWeights = [2, 1] };
+        var priors = Only(400, 6) with { RangesMm = [200, 700], RangeWeights = [1, 3], Spreads = [4, 9], SpreadWeights = [2, 1] };
         var map = DampField.Fit(net, Plain, priors);
         double total = 0, expected = 0;
         var best = double.NegativeInfinity;
         var all = new List<(double Log, double Mean)>();
         foreach (var (range, rw) in priors.RangesMm.Zip(priors.RangeWeights))
-            foreach (var (spread, sw) in priors.SpreadsPoints.Zip(priors.SpreadWeights))
+            foreach (var (spread, sw) in priors.Spreads.Zip(priors.SpreadWeights))
             {
                 var (mean, _, log) = new DenseField(net, range, spread, DrySigma).After(Dry, Plain);
                 all.Add((log + Math.Log(rw * sw), mean[17]));
@@ -60,9 +60,8 @@ public class DampFieldTests
         for (var o = 0; o < Plain.Length; o++)
         {
             var without = DampField.Fit(net, [.. Plain.Where((_, i) => i != o)], Only(400, 6));
-            var (mean, spread) = map.LeftOut(o);
-            Assert.Equal(without.MeanPercent(Plain[o].Cell), mean, 7);
-            Assert.Equal(without.SpreadOfPoints(Plain[o].Cell), spread, 7);
+            foreach (var share in (double[])[0.05, 0.5, 0.95])
+                Assert.Equal(without.QuantilePercent(Plain[o].Cell, share), map.LeftOutQuantilePercent(o, share), 7);
         }
     }
 
@@ -148,7 +147,8 @@ public class DampFieldTests
         for (var i = 0; i < 84; i++)
         {
             Assert.Equal(Dry, map.MeanPercent(i), 9);
-            Assert.Equal(map.UnknownPoints, map.SpreadOfPoints(i), 9);
+            Assert.Equal(Math.Sqrt(29), map.SpreadOfPoints(i), 9);
+            Assert.Equal(1, map.Ignorance(i), 9);
         }
     }
 
@@ -171,6 +171,20 @@ public class DampFieldTests
         Assert.True(bound.SpreadOfPoints(20) > value.SpreadOfPoints(20));
         // the bound is matched by a bell curve, which leaves a little too much below it
         Assert.True(bound.ProbabilityOver(20, 26) > 0.9);
+    }
+
+    [Fact]
+    public void Over_a_floor_the_moments_and_chances_are_those_of_the_logarithm()
+    {
+        var net = Sheets.Flat(9, 5);
+        var priors = Only(500, 0.8) with { FloorPercent = 8, DrySigmaPoints = 1 };
+        var map = DampField.Fit(net, [new(20, 20, 1)], priors);
+        // dry 12 is ln 4, its doubt a quarter; the reading ln 12, its doubt a twelfth
+        var (mean, variance, _) = new DenseField(net, 500, 0.8, 0.25).After(Math.Log(4), [new(20, Math.Log(12), 1 / 12.0)]);
+        Assert.Equal(8 + Math.Exp(mean[23]), map.QuantilePercent(23, 0.5), 6);
+        Assert.Equal(8 + Math.Exp(mean[23] + (variance[23] / 2)), map.MeanPercent(23), 6);
+        Assert.Equal(0.5, map.ProbabilityOver(23, 8 + Math.Exp(mean[23])), 6);
+        Assert.True(map.QuantilePercent(44, 0.01) > 8);
     }
 
     [Fact]

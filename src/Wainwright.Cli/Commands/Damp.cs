@@ -1,0 +1,47 @@
+using System.CommandLine;
+using System.Globalization;
+using Wainwright.Survey.Damp;
+
+namespace Wainwright.Cli.Commands;
+
+/// <summary><c>wain damp</c>: where the water went, board by board, from a handful of readings, and where to put the meter next.</summary>
+internal static class Damp
+{
+    public static Command Command(Terminal at)
+    {
+        var job = new Argument<string>("JOB") { Description = "A job file, a container, or the id of a job in the store." };
+        var on = new Option<string?>("--on") { HelpName = "DAY", Description = "Readings up to this day, as 2026-03-14. Without it, the latest of each point." };
+        var next = new Option<int>("--next") { HelpName = "K", Description = "Also the best next K places for the meter, with what must come out to get there; fewer when no more pays. At most 20." };
+        var threshold = new Option<double[]>("--threshold") { HelpName = "PERCENT", AllowMultipleArgumentsPerToken = true, Description = "Areas over this moisture instead of over 16, 20 and 28 %; 5 to 60. May stand several times." };
+        var already = Plan.Parts("--already-out", "This part is out already, for --next. Without it, what is out at the stage of the newest reading.", "--out");
+        var store = StoreFolder.Option();
+        var json = new Option<bool>("--json") { Description = "Answer as JSON." };
+        var command = new Taught("damp", "Where the water went: moisture of floor, walls and ceiling from the readings, and where to measure next.", """
+            Examples:
+              wain damp demo/touring-camper.wain.json
+              wain damp demo/touring-camper.wain.json --on 2026-03-02 --next 3
+              wain damp J-014 --threshold 15 --json
+
+            Every board dry: exit 0. A board is wet: 1. None is wet but one cannot be told: 3.
+            """) { job, on, next, threshold, already, store, json };
+        command.Validators.Add(line =>
+        {
+            if (line.GetValue(next) is < 0 or > 20) line.AddError("--next is 0 to 20.");
+            if (line.GetValue(threshold)?.Any(t => !(t is >= 5 and <= 60)) == true) line.AddError("--threshold is 5 to 60 %.");
+        });
+        command.SetAction(line =>
+        {
+            using var given = GivenJob.Open(line.GetRequiredValue(job), line.GetValue(store), at);
+            DateOnly? day = line.GetValue(on) is { } written
+                ? DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read : throw new BadInputException($"--on {written}: write the day as 2026-03-14")
+                : null;
+            var map = DampMapping.Of(given.Job, day, line.GetValue(threshold)) ?? throw new BadInputException($"{given.Job.Id} has no measured part of wood: give floor and linings their solids and what they are made of");
+            var places = NextReadings.Of(map, line.GetValue(next), NextReadings.Decides(map), line.GetResult(already) is null ? null : Plan.Known(given.Job, line.GetValue(already)));
+            var answer = new DampAnswer(map, places, line.GetValue(next));
+            if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
+            else answer.InWords(at);
+            return answer.Exit;
+        });
+        return command;
+    }
+}

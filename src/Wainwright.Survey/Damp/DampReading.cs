@@ -1,0 +1,80 @@
+using System.Globalization;
+using Wainwright.Fitout;
+using Wainwright.Methods.Moisture;
+using Wainwright.Methods.Moisture.Field;
+
+namespace Wainwright.Survey.Damp;
+
+/// <summary>A reading made comparable and brought to its piece of board.</summary>
+/// <param name="Point">The numbered point.</param>
+/// <param name="Reading">The reading.</param>
+/// <param name="Cell">The piece.</param>
+/// <param name="OffMm">How far the point lies from the board as drawn [mm].</param>
+/// <param name="Made">The figure as it enters the map.</param>
+/// <param name="IsReference">Another point names it as its dry reference.</param>
+public sealed record DampReading(PointId Point, Reading Reading, int Cell, double OffMm, MeterReading.Result Made, bool IsReference)
+{
+    // what a spot may differ from the mean of its piece; own rule
+    private const double SpotPoints = 0.5;
+
+    /// <summary>Standard deviation against the moisture of its piece [points]: the meter's spread taken as two of them, and the spot.</summary>
+    public double SigmaPoints => Math.Sqrt(((Made.SpreadPoints / 2) * (Made.SpreadPoints / 2)) + (SpotPoints * SpotPoints));
+
+    internal FieldObservation Seen => new(Cell, Made.Percent, SigmaPoints, Made.Bound);
+}
+
+/// <summary>The readings that a map of one day rests on, and those left out.</summary>
+internal sealed class DampReadings
+{
+    /// <summary>A point further from its board than this is not brought to it [mm].</summary>
+    private const double TooFarMm = 150;
+
+    /// <summary>A reading older than the newest by more than this is told [days].</summary>
+    private const double OldDays = 2;
+
+    private DampReadings(IReadOnlyList<DampReading> used, IReadOnlyList<string> told) => (Used, Told) = (used, told);
+
+    public IReadOnlyList<DampReading> Used { get; }
+
+    /// <summary>What was left out or doubted, one line each.</summary>
+    public IReadOnlyList<string> Told { get; }
+
+    /// <summary>The latest standing moisture reading of each point up to the end of a day.</summary>
+    public static DampReadings Of(Job job, DampNet net, DateOnly? on)
+    {
+        var references = job.Points.Select(p => p.DryReference).OfType<PointId>().ToHashSet();
+        List<DampReading> used = [];
+        List<string> told = [];
+        var moist = job.Standing().Where(r => r.Quantity == Quantity.Moisture && (on is not { } day || DateOnly.FromDateTime(r.TakenAt.DateTime) <= day)).ToList();
+        foreach (var point in job.Points)
+        {
+            if (moist.Where(r => r.Point == point.Id).MaxBy(r => r.TakenAt) is not { } reading) continue;
+            if (net.Nearest(point.At, point.Part) is not { } at)
+            {
+                told.Add($"{point.Id} left out: {(point.Part is { } p ? $"{p} is no wooden board with measures" : "there is no board")}");
+                continue;
+            }
+            if (at.OffMm > TooFarMm)
+            {
+                told.Add(string.Create(CultureInfo.InvariantCulture, $"{point.Id} left out: {at.OffMm:0} mm from the board it is said to be on; check its place"));
+                continue;
+            }
+            var panel = BoardMaterial.IsPanel(net.Sheets[net.Cells[at.Cell].Sheet].Material);
+            used.Add(new(point.Id, reading, at.Cell, at.OffMm, Made(reading, panel), references.Contains(point.Id)));
+        }
+        foreach (var reading in moist.Where(r => r.Point is null)) told.Add($"{reading.Id} left out: it names no numbered point");
+        if (used.Count > 0)
+        {
+            var newest = used.Max(u => u.Reading.TakenAt);
+            told.AddRange(used.Where(u => (newest - u.Reading.TakenAt).TotalDays > OldDays)
+                .Select(u => string.Create(CultureInfo.InvariantCulture, $"{u.Point} was last read on {u.Reading.TakenAt:yyyy-MM-dd}: read it again")));
+        }
+        return new(used, told);
+    }
+
+    private static MeterReading.Result Made(Reading reading, bool panel)
+    {
+        var corrected = $"{reading.Instrument} {reading.Conditions} {reading.Note}".Contains("corrected", StringComparison.OrdinalIgnoreCase);
+        return MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: corrected));
+    }
+}

@@ -1,0 +1,44 @@
+using System.Text.Json;
+
+namespace Wainwright.Cli.Tests;
+
+/// <summary>Where the water went, through the command line.</summary>
+public sealed class DampTests
+{
+    static readonly string Workshop = Path.Combine(Repository.Top, "demo", "bicycle-workshop.wain.json");
+
+    [Fact]
+    public void The_answer_for_programs_has_the_documented_shape()
+    {
+        var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
+        var answer = ran.Json;
+        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next"], Names(answer));
+        var sheet = answer.GetProperty("sheets")[0];
+        Assert.Equal(["id", "name", "material", "areaM2", "readings", "over", "wettestPercent", "wettestAt", "unreadShare", "advice", "because"], Names(sheet));
+        Assert.Equal([16, 20, 28], sheet.GetProperty("over").EnumerateArray().Select(o => o.GetProperty("thresholdPercent").GetDouble()));
+        Assert.Equal(["low", "likely", "high"], Names(sheet.GetProperty("over")[0].GetProperty("areaM2")));
+        var reading = answer.GetProperty("readings")[0];
+        Assert.Equal(["point", "reading", "sheet", "percent", "bound", "sigmaPoints", "offMm", "isReference", "leftOut"], Names(reading));
+        Assert.Equal(["low", "likely", "high"], Names(reading.GetProperty("leftOut")));
+        var next = answer.GetProperty("next")[0];
+        Assert.Equal(["sheet", "at", "percent", "gainMinutes", "covers", "comesOut", "minutes"], Names(next));
+        Assert.Equal(ran.Exit, answer.GetProperty("verdict").GetString() switch { "holds" => Exit.Done, "fallsShort" => Exit.FallsShort, _ => Exit.CannotTell });
+    }
+
+    [Fact]
+    public void In_words_it_has_a_line_for_each_board_and_the_caution()
+    {
+        var ran = Ran.Wain("damp", Workshop, "--threshold", "18");
+        Assert.Contains("m² over 18 %", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("B28 wall lining, left", ran.Out, StringComparison.Ordinal);
+        Assert.Contains("caution: A map of what is likely between readings, not a measurement", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--on", "2.3.2026")]
+    [InlineData("--next", "21")]
+    [InlineData("--threshold", "99")]
+    public void A_wrong_option_is_bad_input(string option, string value) => Assert.Equal(Exit.BadInput, Ran.Wain("damp", Workshop, option, value).Exit);
+
+    static string[] Names(JsonElement of) => [.. of.EnumerateObject().Select(p => p.Name)];
+}

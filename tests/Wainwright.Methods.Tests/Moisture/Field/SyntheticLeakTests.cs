@@ -1,0 +1,82 @@
+using System.Globalization;
+using Wainwright.Methods.Moisture.Field;
+
+namespace Wainwright.Methods.Tests.Moisture.Field;
+
+/// <summary>How honest the map is on leaks it was not made for. The figures stand in docs/damp.md.</summary>
+public sealed class SyntheticLeakTests(ITestOutputHelper said)
+{
+    const int Leaks = 200, Trials = 60;
+
+    static readonly FieldPriors Priors = new() { FloorPercent = 8 };
+
+    static readonly SurfaceNet Net = Sheets.Flat(SyntheticLeak.Across, SyntheticLeak.Along);
+
+    [Fact]
+    public void Nine_of_ten_intervals_hold_the_truth_on_two_hundred_leaks_of_another_law()
+    {
+        int inside = 0, cells = 0, areas = 0;
+        var perLeak = new List<double>();
+        for (var leak = 0; leak < Leaks; leak++)
+        {
+            var truth = new SyntheticLeak(1000 + leak);
+            var map = DampField.Fit(Net, truth.Pricked(14, 10), Priors);
+            var draws = map.Draws(100, leak);
+            var held = 0;
+            for (var i = 0; i < truth.Truth.Length; i++)
+            {
+                var sorted = draws.Select(d => d[i]).Order().ToArray();
+                if (truth.Truth[i] >= sorted[4] && truth.Truth[i] <= sorted[95]) held++;
+            }
+            inside += held;
+            cells += truth.Truth.Length;
+            perLeak.Add((double)held / truth.Truth.Length);
+            var wet = draws.Select(d => d.Count(v => v > 16)).Order().ToArray();
+            var really = truth.Truth.Count(v => v > 16);
+            if (really >= wet[4] && really <= wet[95]) areas++;
+        }
+        var share = (double)inside / cells;
+        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cells inside their 90 % interval {100 * share:0.0} %; wet area inside its own on {areas} of {Leaks} leaks; worst leak {100 * perLeak.Min():0} %, median {100 * perLeak.Order().ElementAt(Leaks / 2):0} %"));
+        Assert.InRange(share, 0.85, 0.97);
+        Assert.InRange((double)areas / Leaks, 0.80, 1);
+    }
+
+    [Fact]
+    public void The_next_three_places_judge_better_than_three_at_random()
+    {
+        double chosen = 0, random = 0, before = 0;
+        int better = 0, worse = 0;
+        var stakes = new ReadingWorth.Stakes(20, 600, 200, 1);
+        IReadOnlyList<ReadingWorth.Candidate> all = [.. Enumerable.Range(0, Net.Cells.Count).Where(i => i % 2 == (i / SyntheticLeak.Across) % 2).Select(i => new ReadingWorth.Candidate(i, 0))];
+        for (var leak = 0; leak < Trials; leak++)
+        {
+            var truth = new SyntheticLeak(5000 + leak);
+            var seen = truth.Pricked(8, 2);
+            var map = DampField.Fit(Net, seen, Priors);
+            var best = ReadingWorth.Best(map, stakes, all, 3).Select(p => truth.Read(all[p.Candidate].Cell)).ToList();
+            var any = Enumerable.Range(0, 3).Select(_ => truth.Read(truth.AnyCell())).ToList();
+            var (a, b) = (Cost(DampField.Fit(Net, [.. seen, .. best], Priors), truth, stakes), Cost(DampField.Fit(Net, [.. seen, .. any], Priors), truth, stakes));
+            chosen += a;
+            random += b;
+            before += Cost(map, truth, stakes);
+            if (a < b) better++;
+            if (a > b) worse++;
+        }
+        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cost of wrong decisions: before {before / Trials:0.0}, after three chosen {chosen / Trials:0.0}, after three at random {random / Trials:0.0} min; chosen better {better}, worse {worse} of {Trials}"));
+        Assert.True(chosen < random);
+        Assert.True(better > worse);
+    }
+
+    static double Cost(DampPosterior map, SyntheticLeak truth, ReadingWorth.Stakes stakes)
+    {
+        double cost = 0;
+        for (var i = 0; i < truth.Truth.Length; i++)
+        {
+            var p = map.ProbabilityOver(i, stakes.ThresholdPercent);
+            var keep = p * stakes.KeptWetPerM2 < (1 - p) * stakes.CutDryPerM2;
+            var wet = truth.Truth[i] > stakes.ThresholdPercent;
+            cost += Net.Cells[i].AreaMm2 * 1e-6 * (keep && wet ? stakes.KeptWetPerM2 : !keep && !wet ? stakes.CutDryPerM2 : 0);
+        }
+        return cost;
+    }
+}
