@@ -15,7 +15,7 @@ internal sealed record DryBoard(double WoodPercent, double PanelPercent, double 
     private const double WithAirPoints = 2, WithoutAirPoints = 3, UsualPercent = 12;
 
     /// <summary>How far under a dry board the floor of the field lies [points]; own rule.</summary>
-    public const double OverTheFloorPoints = 4;
+    public const double OverTheFloorPoints = 1.5;
 
     public static DryBoard Of(Job job, IReadOnlyList<DampReading> used)
     {

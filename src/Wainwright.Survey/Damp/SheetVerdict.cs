@@ -28,8 +28,8 @@ internal static class SheetVerdict
         var (lowest, highest) = (over[0], over[^1]);
         var (mostOver, wettest) = (cells.Max(c => field.ProbabilityOver(c, highest.ThresholdPercent)), cells.Max(c => field.ProbabilityOver(c, lowest.ThresholdPercent)));
         var where = unread.Count > 0 ? $"; unread most at {At(net, Centre(net, unread))}" : "";
-        // what is likely wet is said even of a board that is mostly unread
-        if (mostOver > 0.5) return (DampAdvice.CutOrProbe, $"{Range(highest)}; probe there with a bradawl before it is kept{(unreadShare > TooMuchUnread ? where : "")}");
+        // what was read wet is said even of a board that is mostly unread; what only its neighbours say is not enough to cut
+        if (mostOver > 0.5 && readWet) return (DampAdvice.CutOrProbe, $"{Range(highest)}; probe there with a bradawl before it is kept{(unreadShare > TooMuchUnread ? where : "")}");
         if (wettest > 0.5 && readWet) return (DampAdvice.Dry, $"{Range(lowest)}; open it, dry it, read again{(unreadShare > TooMuchUnread ? where : "")}");
         if (unreadShare > TooMuchUnread) return (DampAdvice.CannotTell, string.Create(CultureInfo.InvariantCulture, $"no reading reaches {100 * unreadShare:0} % of it: measure at {At(net, Centre(net, unread))}"));
         if (wettest > 0.5) return (DampAdvice.CannotTell, $"{Range(lowest)}, by its neighbours alone: measure at {At(net, cells.MaxBy(c => field.ProbabilityOver(c, lowest.ThresholdPercent)))}");

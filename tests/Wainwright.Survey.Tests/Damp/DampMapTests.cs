@@ -55,6 +55,15 @@ public sealed class DampMapTests(ITestOutputHelper said)
     }
 
     [Fact]
+    public void A_board_that_nobody_read_is_not_condemned_by_its_neighbours()
+    {
+        var battens = Of(Map(Camper, AsFound), "A01");
+        Assert.Equal(0, battens.Readings);
+        Assert.Equal(DampAdvice.CannotTell, battens.Advice);
+        Assert.Contains("measure at x", battens.Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void After_three_weeks_of_drying_less_is_wet_and_nothing_needs_the_bradawl()
     {
         var (wet, dried) = (Map(Camper, AsFound), Map(Camper, Dried));

@@ -12,6 +12,8 @@ sealed class SyntheticLeak
 
     readonly Random chance;
 
+    int found;
+
     public SyntheticLeak(int start)
     {
         chance = new(start);
@@ -38,16 +40,18 @@ sealed class SyntheticLeak
     /// <summary>Cells as a builder would prick them: some anywhere, some round the wettest place he has seen.</summary>
     public IReadOnlyList<FieldObservation> Pricked(int anywhere, int round)
     {
-        List<FieldObservation> seen = [];
-        for (var i = 0; i < anywhere; i++) seen.Add(Read(chance.Next(Truth.Length)));
-        for (var i = 0; i < round; i++)
-        {
-            var wettest = seen.MaxBy(s => s.Percent).Cell;
-            var x = Math.Clamp((wettest % Across) + chance.Next(-4, 5), 0, Across - 1);
-            var y = Math.Clamp((wettest / Across) + chance.Next(-4, 5), 0, Along - 1);
-            seen.Add(Read((y * Across) + x));
-        }
+        // one drip was found: the first reading is near it
+        List<FieldObservation> seen = [Read(Near(found, 2))];
+        for (var i = 1; i < anywhere; i++) seen.Add(Read(chance.Next(Truth.Length)));
+        for (var i = 0; i < round; i++) seen.Add(Read(Near(seen.MaxBy(s => s.Percent).Cell, 4)));
         return seen;
+    }
+
+    int Near(int cell, int by)
+    {
+        var x = Math.Clamp((cell % Across) + chance.Next(-by, by + 1), 0, Across - 1);
+        var y = Math.Clamp((cell / Across) + chance.Next(-by, by + 1), 0, Along - 1);
+        return (y * Across) + x;
     }
 
     public int AnyCell() => chance.Next(Truth.Length);
@@ -62,12 +66,15 @@ sealed class SyntheticLeak
         for (var y = 0; y < Fy; y++)
             for (var x = 0; x < Fx; x++) board[x, y] = Math.Exp(0.3 * Normal());
         var (seamX, seamY) = (chance.Next(8, Fx - 8), chance.Next(8, Fy - 8));
-        double throughX = 0.6 * chance.NextDouble(), throughY = 0.6 * chance.NextDouble(), lengthwise = 0.5 + (1.5 * chance.NextDouble());
-        var drips = Enumerable.Range(0, chance.Next(1, 3)).Select(_ => (X: chance.Next(Fx), Y: chance.Next(Fy), Rate: 4 + (10 * chance.NextDouble()))).ToArray();
+        double throughX = 0.6 * chance.NextDouble(), throughY = 0.6 * chance.NextDouble(), lengthwise = 0.4 + (0.6 * chance.NextDouble());
+        var drips = Enumerable.Range(0, chance.Next(1, 3)).Select(_ => (X: chance.Next(Fx), Y: chance.Next(Fy), Reach: chance.Next(1, 6))).ToArray();
+        found = (drips[0].Y / Finer * Across) + (drips[0].X / Finer);
         var steps = chance.Next(300, 1500);
         for (var s = 0; s < steps; s++)
         {
-            foreach (var d in drips) wet[d.X, d.Y] = Math.Min(28, wet[d.X, d.Y] + d.Rate);
+            foreach (var d in drips)
+                for (var y = Math.Max(0, d.Y - d.Reach); y <= Math.Min(Fy - 1, d.Y + d.Reach); y++)
+                    for (var x = Math.Max(0, d.X - d.Reach); x <= Math.Min(Fx - 1, d.X + d.Reach); x++) wet[x, y] = 28;
             var next = (double[,])wet.Clone();
             for (var y = 0; y < Fy; y++)
                 for (var x = 0; x < Fx; x++)
@@ -85,7 +92,7 @@ sealed class SyntheticLeak
         var mean = (wet[x, y] + wet[u, v]) / 2;
         // what is less than a thousandth of a point does not walk
         if (mean < 1e-3) return;
-        var flow = 0.1 * Math.Min(1, Math.Exp(4.6 * ((mean / 28) - 1)) + 0.01) * through * Math.Sqrt(board[x, y] * board[u, v]) * (wet[x, y] - wet[u, v]);
+        var flow = 0.2 * Math.Min(1, Math.Exp(4.6 * ((mean / 28) - 1)) + 0.01) * through * Math.Sqrt(board[x, y] * board[u, v]) * (wet[x, y] - wet[u, v]);
         // no cell hands on more than a fifth of what it has
         flow = Math.Clamp(flow, -0.2 * wet[u, v], 0.2 * wet[x, y]);
         next[x, y] -= flow;
