@@ -61,6 +61,16 @@ public sealed class CasesMendedTests
     }
 
     [Fact]
+    public void Nothing_is_screwed_to_what_is_soft()
+    {
+        var job = A.Read("cases", "tank-with-no-restraint");
+        var mend = Mended(job with { Parts = [.. job.Parts.Select(p => p.Id.Text == "A" ? p with { FoldsTo = new(600, 400, 300) } : p)] });
+        Assert.Null(mend.Mended);
+        Assert.Empty(mend.Steps);
+        Assert.Contains("tie it down", mend.WhyNot, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_mend_says_what_a_drill_may_meet()
     {
         var job = A.Read("cases", "cupboard-two-of-three-screws-sheared");

@@ -37,6 +37,8 @@ public static class Mending
     {
         var part = before.Part;
         if (before.LadenKg is null) return mend with { Mended = null, WhyNot = before.Because };
+        if (part.FoldsTo is not null)
+            return mend with { Mended = null, WhyNot = $"nothing is screwed to {part.Name}: it is soft. Stow it in something that holds, or tie it down with straps or a net to eyes that are judged for it" };
         // what broke some may break the rest of their kind: a mend does not count on them
         var counted = job with { Joints = [.. job.Joints.Where(j => j.Part != part.Id || j.State == FixingState.Sheared && j.StateCount is null || !IsDoubted(job, j))] };
         var who = new WhoHolds(counted);
