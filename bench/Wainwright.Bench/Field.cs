@@ -1,0 +1,51 @@
+using System.Globalization;
+using Wainwright.Methods.Moisture;
+using Wainwright.Methods.Moisture.Field;
+
+namespace Wainwright.Bench;
+
+/// <summary>Fit and map of a damp field on one large sheet: readings scattered over it, a tenth of them beyond the meter's end.</summary>
+static class Field
+{
+    const int Across = 200;
+
+    const double CellMm = 25;
+
+    /// <param name="cells">Number of cells, rounded down to whole rows of 200.</param>
+    /// <param name="readings">Number of readings.</param>
+    public static int Run(int cells, int readings)
+    {
+        var along = cells / Across;
+        var net = Sheet(along);
+        var chance = new Random(1);
+        List<FieldObservation> seen = [];
+        for (var i = 0; i < readings; i++)
+        {
+            var cell = chance.Next(net.Cells.Count);
+            var (x, y) = (net.Cells[cell].XMm - 2000, net.Cells[cell].YMm - 1000);
+            var percent = 12 + (25 * Math.Exp(-((x * x) + (y * y)) / 400_000)) + chance.NextDouble() - 0.5;
+            seen.Add(percent > MeterReading.HighestPercent ? new(cell, MeterReading.HighestPercent, 1, MeterReading.Bound.AtLeast) : new(cell, percent, 1));
+        }
+        var priors = new FieldPriors { FloorPercent = 10.5 };
+        Median.Of(string.Create(CultureInfo.InvariantCulture, $"field: {readings} readings on {net.Cells.Count} cells, fit and map"), 3, () =>
+        {
+            var map = DampField.Fit(net, seen, priors);
+            return Enumerable.Range(0, net.Cells.Count).Count(c => map.ProbabilityOver(c, 20) > 0.5 && map.SpreadOfPoints(c) > 0);
+        }, 1000);
+        return 0;
+    }
+
+    static SurfaceNet Sheet(int along)
+    {
+        List<SurfaceNet.Cell> cells = [];
+        List<SurfaceNet.Link> links = [];
+        for (var y = 0; y < along; y++)
+            for (var x = 0; x < Across; x++)
+            {
+                if (x > 0) links.Add(new(cells.Count - 1, cells.Count, 1));
+                if (y > 0) links.Add(new(cells.Count - Across, cells.Count, 1));
+                cells.Add(new(CellMm * CellMm, 0, x * CellMm, y * CellMm, 0));
+            }
+        return new(cells, links);
+    }
+}
