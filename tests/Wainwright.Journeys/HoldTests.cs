@@ -76,6 +76,10 @@ public sealed class HoldTests(Yard yard)
         var undo = page.GetByTitle("Ctrl+Z");
         await visit.Go("job/DEMO-02/hold/B38", "B38");
         await Expect(page.Locator(".verdict-line").First).Not.ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });
+        await visit.Button("Work out the chance").ClickAsync();
+        await Expect(page.Locator("#chance li")).ToHaveCountAsync(2, new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator("#chance li").First).ToContainTextAsync(new Regex(@"driving\s+[\d.]+ % that it does not hold"));
+        await Expect(page.Locator("#chance")).ToContainTextAsync("It certifies nothing.");
         await visit.Button("Find the cheapest mend").ClickAsync();
         await Expect(page.Locator("[data-mend]")).ToHaveAttributeAsync("data-mend", new Regex("^[1-9]"), new() { Timeout = Visit.PlanMs });
         await Expect(page.Locator("#fix .heed")).ToContainTextAsync("before a hole is drilled");
