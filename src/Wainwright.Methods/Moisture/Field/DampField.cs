@@ -3,6 +3,9 @@ namespace Wainwright.Methods.Moisture.Field;
 /// <summary>Moisture over a net from a handful of readings: mean, spread and the chance of being over a threshold, cell by cell.</summary>
 public static class DampField
 {
+    /// <summary>The field and what is thought of it beforehand.</summary>
+    public static readonly Basis Basis = FieldPriors.Basis;
+
     const int MostSweeps = 12;
     const double Settled = 1e-3, TooUnlikely = 0.01;
 

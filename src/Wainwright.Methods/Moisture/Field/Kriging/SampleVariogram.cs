@@ -3,6 +3,13 @@ namespace Wainwright.Methods.Moisture.Field.Kriging;
 /// <summary>Half the mean squared difference of pairs, by distance, and the curve that fits it.</summary>
 public static class SampleVariogram
 {
+    /// <summary>Method of moments, and the fit by weighted squares.</summary>
+    public static readonly Basis Basis = new(
+        Source: "method of moments: Matheron, Economic Geology 58 (1963), from memory; a third of the diagonal, 15 bins and weights of pairs over squared distance as the printed output of an open geostatistics package has them",
+        Assumes: ["the same spread everywhere and in every direction", "no trend"],
+        Caution: "A curve from few pairs is a guess: look at the pairs in each bin.",
+        How: Provenance.FromMemory);
+
     /// <param name="Pairs">Number of pairs.</param>
     /// <param name="Distance">Their mean distance.</param>
     /// <param name="Gamma">Half their mean squared difference.</param>
