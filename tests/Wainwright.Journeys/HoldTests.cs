@@ -89,8 +89,10 @@ public sealed class HoldTests(Yard yard)
 
         await visit.Button("Take it into the job").ClickAsync();
         await Expect(undo).ToContainTextAsync("planned for B38");
+        // planned is not done: it holds once somebody has seen it
         await visit.Go("job/DEMO-02/hold/B38", "B38");
-        await Expect(page.Locator(".verdict-line").First).ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator(".verdict-line").First).ToHaveAttributeAsync("data-verdict", "CannotTell", new() { Timeout = Visit.RoundMs });
+        await Expect(page.GetByText("B38-mend-1").First).ToBeAttachedAsync();
         await undo.ClickAsync();
         await visit.Go("job/DEMO-02/hold/B38", "B38");
         await Expect(page.Locator(".verdict-line").First).Not.ToHaveAttributeAsync("data-verdict", "Holds", new() { Timeout = Visit.RoundMs });

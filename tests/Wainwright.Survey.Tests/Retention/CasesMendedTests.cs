@@ -61,6 +61,17 @@ public sealed class CasesMendedTests
     }
 
     [Fact]
+    public void What_is_only_planned_is_not_counted_on_until_somebody_has_seen_it()
+    {
+        var job = A.Read("cases", "cupboard-two-of-three-screws-sheared");
+        var planned = Mended(job).PlannedIn(job)!;
+        Assert.Equal(Verdict.CannotTell, Survey.Retention.Holding.Of(planned, new PartId("A")).Verdict);
+        Assert.All(job.Joints, j => Assert.Contains(j, planned.Joints));
+        var seen = planned with { Joints = [.. planned.Joints.Select(j => job.Joints.Contains(j) ? j : j with { Known = Known.Seen, State = FixingState.Sound })] };
+        Assert.Equal(Verdict.Holds, Survey.Retention.Holding.Of(seen, new PartId("A")).Verdict);
+    }
+
+    [Fact]
     public void Nothing_is_screwed_to_what_is_soft()
     {
         var job = A.Read("cases", "tank-with-no-restraint");

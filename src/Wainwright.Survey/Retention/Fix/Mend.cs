@@ -42,4 +42,16 @@ public sealed record Mend
 
     /// <summary>Checks of its drawers, doors and shelves that fell short or could not be told, judged anew.</summary>
     public IReadOnlyList<Check> ChecksAfter { get; init; } = [];
+
+    /// <summary>
+    /// The same written down as planned: nobody has put the added fixings in or seen them, so nothing counts on them until somebody
+    /// has. Absent when nothing was found.
+    /// </summary>
+    /// <param name="before">The job that the mend was worked out from.</param>
+    public Job? PlannedIn(Job before)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        var there = before.Joints.Select(j => j.Id).ToHashSet();
+        return Mended is { } done ? done with { Joints = [.. done.Joints.Select(j => there.Contains(j.Id) ? j : j with { Known = Known.Inferred, State = FixingState.NotSeen })] } : null;
+    }
 }
