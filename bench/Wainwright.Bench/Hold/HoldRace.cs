@@ -1,4 +1,5 @@
 using Wainwright.Methods.Retention;
+using Wainwright.Methods.Tests.Retention.Statics;
 
 namespace Wainwright.Bench.Hold;
 
@@ -34,7 +35,7 @@ static class HoldRace
                     () => (_, l) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, firstYield: false)),
                     () => (_, y) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All)),
                     () => (ours, s) = Spent.On(() => LoadFactor.Of(held, ThrowDirections.All, RegionShape.Inside(Corners), firstYield: false)),
-                    () => (theirs, r) = Spent.On(() => ThrowDirections.All.Select(d => GeneralProgram.Factor(held, d, RegionShape.Inside(Corners))).ToList()),
+                    () => (theirs, r) = Spent.On(() => ThrowDirections.All.Select(d => GeneralProgram.OfStanding(held, d, RegionShape.Inside(Corners))).ToList()),
                 ];
                 foreach (var turn in lap % 2 == 0 ? turns : turns.Reverse()) turn();
                 if (lap < 0) continue; // compiled before it counts
@@ -61,7 +62,7 @@ static class HoldRace
         var (asked, solved) = (answers.Sum(a => (long)a.Asked), answers.Sum(a => (long)a.Solved));
         // the rival on a sample of the same questions: the whole would take hours
         var sample = helds.Take(12).ToList();
-        var (_, rival) = Spent.On(() => sample.Sum(h => ThrowDirections.All.Sum(d => GeneralProgram.Factor(h, d, RegionShape.Inside(Corners)) ?? 0)));
+        var (_, rival) = Spent.On(() => sample.Sum(h => ThrowDirections.All.Sum(d => GeneralProgram.OfStanding(h, d, RegionShape.Inside(Corners)) ?? 0)));
         var each = rival.CpuS / (sample.Count * ThrowDirections.All.Count);
         Console.WriteLine(FormattableString.Invariant(
             $"van of {Parts} parts, {helds.Average(h => h.Fixings.Count):0.0} fixings each, 26 directions, {draws} draws: {spent.WallS:0.00} s, {spent.CpuS:0.00} s cpu; {asked} questions, {solved} solved ({100.0 * solved / asked:0.0} %)   promised {limitS:0} s: {(spent.WallS <= limitS ? "kept" : "NOT KEPT")}"));
