@@ -124,6 +124,11 @@ public static class DampField
         foreach (var dry in priors.DryPercent) Must.BeWithin(dry, priors.FloorPercent ?? 0, 100);
         ArgumentOutOfRangeException.ThrowIfNotEqual(priors.RangeWeights.Count, priors.RangesMm.Count);
         ArgumentOutOfRangeException.ThrowIfNotEqual(priors.SpreadWeights.Count, priors.Spreads.Count);
+        if (priors.TrendPercent is { } trend)
+        {
+            ArgumentOutOfRangeException.ThrowIfNotEqual(trend.Count, net.Cells.Count);
+            foreach (var t in trend) Must.BeWithin(t, 0, 300);
+        }
         if (priors.GroupOfSheet is { } groups)
         {
             ArgumentOutOfRangeException.ThrowIfNotEqual(groups.Count, net.Sheets);

@@ -31,6 +31,9 @@ public sealed record FieldPriors
     /// <summary>Group of each sheet, a place in <see cref="DryPercent"/>; null when all are one group.</summary>
     public IReadOnlyList<int>? GroupOfSheet { get; init; }
 
+    /// <summary>What each cell is thought to hold before any reading [%, 0–300], in the order of the net; the field is then the doubt about it. Null: the dry board of its group.</summary>
+    public IReadOnlyList<double>? TrendPercent { get; init; }
+
     /// <summary>The field and its sources.</summary>
     public static readonly Basis Basis = new(
         Source: "Lindgren, Rue and Lindström 2011 (J. R. Stat. Soc. B 73): a Matérn field of smoothness 1 from a diffusion operator, precision (κ²C + G) C⁻¹ (κ²C + G), range √8/κ; censored readings by expectation propagation, Minka 2001",

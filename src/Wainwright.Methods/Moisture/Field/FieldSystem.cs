@@ -5,7 +5,7 @@ namespace Wainwright.Methods.Moisture.Field;
 /// <summary>The unknowns of a damp field, cells first, then the dry boards of the groups, and their precision before and after the readings.</summary>
 /// <remarks>
 /// Cell moisture is its group's dry board plus a field of mean 0. Both are unknown together: the prior of (cells, dry boards) is
-/// [R, −RP; −PᵀR, PᵀRP + Λ], P telling which group a cell is in. All is counted from the dry boards thought of beforehand.
+/// [R, −RP; −PᵀR, PᵀRP + Λ], P telling which group a cell is in. All is counted from what was thought of beforehand: the trend, without one the dry boards.
 /// </remarks>
 sealed class FieldSystem
 {
@@ -36,7 +36,7 @@ sealed class FieldSystem
 
     public DiffusionOperator Operator(double rangeMm) => DiffusionOperator.Of(net, places, bare, rangeMm);
 
-    public double Origin(int cell) => Priors.DryPercent[GroupOf[cell]];
+    public double Origin(int cell) => Priors.TrendPercent?[cell] ?? Priors.DryPercent[GroupOf[cell]];
 
     SparseSymmetric Joint()
     {

@@ -20,7 +20,7 @@ readonly record struct WetnessScale(double? FloorPercent)
     public FieldPriors Of(FieldPriors priors)
     {
         var scale = this;
-        return priors with { DryPercent = [.. priors.DryPercent.Select(scale.To)], DrySigmaPoints = Doubt(priors.DrySigmaPoints, priors.DryPercent.Average()) };
+        return priors with { DryPercent = [.. priors.DryPercent.Select(scale.To)], TrendPercent = priors.TrendPercent?.Select(scale.To).ToList(), DrySigmaPoints = Doubt(priors.DrySigmaPoints, priors.DryPercent.Average()) };
     }
 
     /// <summary>Mean and square mean in percent of a bell curve on the scale.</summary>

@@ -188,6 +188,22 @@ public class DampFieldTests
     }
 
     [Fact]
+    public void Over_a_course_thought_of_beforehand_the_readings_move_what_they_reach_and_leave_the_rest()
+    {
+        var net = Sheets.Flat(30, 3);
+        double[] course = [.. Enumerable.Range(0, 90).Select(i => 12 + (0.2 * (i % 30)))];
+        var map = DampField.Fit(net, [new(30, 17, 1)], Only(300, 5) with { TrendPercent = course, DrySigmaPoints = 0.01 });
+        // the same as counting every figure from the course
+        var (off, spread, _) = new DenseField(net, 300, 5, 0.01).After(0, [new(30, 17 - course[30], 1)]);
+        for (var i = 0; i < 90; i++)
+        {
+            Assert.Equal(course[i] + off[i], map.MeanPercent(i), 6);
+            Assert.Equal(Math.Sqrt(spread[i]), map.SpreadOfPoints(i), 6);
+        }
+        Assert.Throws<ArgumentOutOfRangeException>(() => DampField.Fit(net, [], Only(300, 5) with { TrendPercent = [12] }));
+    }
+
+    [Fact]
     public void Nonsense_is_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => DampField.Fit(Sheets.Flat(2, 2), [new(4, 12, 1)], Only(500, 5)));
