@@ -13,6 +13,9 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
     private readonly Verdict worst = map.Sheets.Any(s => s.Advice is DampAdvice.Dry or DampAdvice.CutOrProbe) ? Verdict.FallsShort
         : map.Sheets.Any(s => s.Advice == DampAdvice.CannotTell) ? Verdict.CannotTell : Verdict.Holds;
 
+    /// <summary>What to keep, dry and cut, where it was asked for.</summary>
+    public DampCutAnswer? Cut { get; init; }
+
     public int Exit => worst switch { Verdict.Holds => Cli.Exit.Done, Verdict.FallsShort => Cli.Exit.FallsShort, _ => Cli.Exit.CannotTell };
 
     public object ForPrograms() => new
@@ -62,6 +65,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
             comesOut = n.ComesOut.Select(c => c.Text),
             minutes = n.Minutes,
         }),
+        cut = Cut?.ForPrograms(),
     };
 
     public void InWords(Terminal at)
@@ -72,11 +76,12 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
         at.Out.WriteLine(ink.Faint(string.Create(CultureInfo.InvariantCulture, $"{"",-12} {"",-NameWide} {"m²",5} {"read",4}{string.Concat(map.ThresholdsPercent.Select(t => string.Create(CultureInfo.InvariantCulture, $" {$"m² over {t:0.#} %",16}")))}  wettest")));
         foreach (var sheet in map.Sheets)
         {
-            at.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Word(ink, sheet.Advice)} {Cut(Shown.Plain($"{sheet.Sheet.Part} {sheet.Sheet.Name}")),-NameWide} {sheet.Sheet.AreaM2,5:0.00} {sheet.Readings,4}{string.Concat(sheet.Over.Select(o => $" {Area(o.AreaM2),16}"))}  {sheet.WettestPercent:0} % at {Words(sheet.WettestAt)}"));
+            at.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Word(ink, sheet.Advice)} {Short(Shown.Plain($"{sheet.Sheet.Part} {sheet.Sheet.Name}")),-NameWide} {sheet.Sheet.AreaM2,5:0.00} {sheet.Readings,4}{string.Concat(sheet.Over.Select(o => $" {Area(o.AreaM2),16}"))}  {sheet.WettestPercent:0} % at {Words(sheet.WettestAt)}"));
             if (sheet.Advice != DampAdvice.Keep) at.Out.WriteLine(ink.Faint(Shown.Plain($"{"",-13}{sheet.Because}")));
         }
         foreach (var told in map.Told) at.Out.WriteLine(Shown.Plain(told));
         if (asked > 0) Next(at, ink);
+        Cut?.InWords(at);
         at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{map.Job.Id}: {Count(DampAdvice.CutOrProbe)} to probe or cut, {Count(DampAdvice.Dry)} to dry, {Count(DampAdvice.CannotTell)} cannot be told, {Count(DampAdvice.Keep)} keep; {map.Readings.Count} readings on {map.Net.Cells.Count} pieces of board")));
         at.Out.WriteLine(ink.Faint($"caution: {DampMap.Caution}"));
     }
@@ -107,7 +112,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
 
     private static string Area(Span area) => area.High < 0.005 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{area.Likely:0.00} ({area.Low:0.00}–{area.High:0.00})");
 
-    private static string Cut(string text) => text.Length <= NameWide ? text : text[..(NameWide - 1)] + "…";
+    private static string Short(string text) => text.Length <= NameWide ? text : text[..(NameWide - 1)] + "…";
 
     private static string Words(Place place) => string.Create(CultureInfo.InvariantCulture, $"x {place.XMm:0}, y {place.YMm:0}, z {place.ZMm:0}");
 

@@ -12,7 +12,7 @@ public sealed class DampTests
     {
         var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
         var answer = ran.Json;
-        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next"], Names(answer));
+        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut"], Names(answer));
         var sheet = answer.GetProperty("sheets")[0];
         Assert.Equal(["id", "name", "material", "areaM2", "readings", "over", "wettestPercent", "wettestAt", "unreadShare", "advice", "because"], Names(sheet));
         Assert.Equal([16, 20, 28], sheet.GetProperty("over").EnumerateArray().Select(o => o.GetProperty("thresholdPercent").GetDouble()));
@@ -23,6 +23,16 @@ public sealed class DampTests
         var next = answer.GetProperty("next")[0];
         Assert.Equal(["sheet", "at", "percent", "gainMinutes", "covers", "comesOut", "minutes"], Names(next));
         Assert.Equal(ran.Exit, answer.GetProperty("verdict").GetString() switch { "holds" => Exit.Done, "fallsShort" => Exit.FallsShort, _ => Exit.CannotTell });
+    }
+
+    [Fact]
+    public void What_to_cut_has_the_documented_shape_and_is_null_unless_asked()
+    {
+        Assert.Equal(JsonValueKind.Null, Ran.Wain("damp", Workshop, "--json").Json.GetProperty("cut").ValueKind);
+        var cut = Ran.Wain("damp", Workshop, "--cut", "--json").Json.GetProperty("cut");
+        Assert.Equal(["assumed", "caution", "boards"], Names(cut));
+        Assert.Equal(["id", "name", "fate", "pieces", "litres", "litresOut", "screws", "insulation", "lines", "wrongMinutes", "wrongIfKeptMinutes", "because"], Names(cut.GetProperty("boards")[0]));
+        Assert.Contains("what to keep, dry and cut", Ran.Wain("damp", Workshop, "--cut", "--long-wet").Out, StringComparison.Ordinal);
     }
 
     [Fact]

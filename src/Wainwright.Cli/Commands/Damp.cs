@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Wainwright.Survey.Damp;
+using Wainwright.Survey.Damp.Cutting;
 
 namespace Wainwright.Cli.Commands;
 
@@ -13,6 +14,8 @@ internal static class Damp
         var on = new Option<string?>("--on") { HelpName = "DAY", Description = "Readings up to this day, as 2026-03-14. Without it, the latest of each point." };
         var next = new Option<int>("--next") { HelpName = "K", Description = "Also the best next K places for the meter, with what must come out to get there; fewer when no more pays. At most 20." };
         var threshold = new Option<double[]>("--threshold") { HelpName = "PERCENT", AllowMultipleArgumentsPerToken = true, Description = "Areas over this moisture instead of over 16, 20 and 28 %; 5 to 60. May stand several times." };
+        var cut = new Option<bool>("--cut") { Description = "Also what to keep, dry and cut, with the cut line, the water and what is behind it." };
+        var longWet = new Option<bool>("--long-wet") { Description = "For --cut: it has stood wet for months, so past saving from 20 % instead of 28." };
         var already = Plan.Parts("--already-out", "This part is out already, for --next. Without it, what is out at the stage of the newest reading.", "--out");
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
@@ -21,9 +24,10 @@ internal static class Damp
               wain damp demo/touring-camper.wain.json
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --next 3
               wain damp J-014 --threshold 15 --json
+              wain damp demo/touring-camper.wain.json --on 2026-03-02 --cut
 
             Every board dry: exit 0. A board is wet: 1. None is wet but one cannot be told: 3.
-            """) { job, on, next, threshold, already, store, json };
+            """) { job, on, next, threshold, cut, longWet, already, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetValue(next) is < 0 or > 20) line.AddError("--next is 0 to 20.");
@@ -37,7 +41,8 @@ internal static class Damp
                 : null;
             var map = DampMapping.Of(given.Job, day, line.GetValue(threshold)) ?? throw new BadInputException($"{given.Job.Id} has no measured part of wood: give floor and linings their solids and what they are made of");
             var places = NextReadings.Of(map, line.GetValue(next), NextReadings.Decides(map), line.GetResult(already) is null ? null : Plan.Known(given.Job, line.GetValue(already)));
-            var answer = new DampAnswer(map, places, line.GetValue(next));
+            var plan = line.GetValue(cut) ? CutPlanning.Of(map, CutStakes.Usual with { LongWet = line.GetValue(longWet) }) : null;
+            var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan) };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
             return answer.Exit;

@@ -7,7 +7,9 @@ namespace Wainwright.Survey.Damp;
 internal static class SheetVerdict
 {
     // a piece whose spread is nearly that of a piece without readings is unread; a board half unread cannot be judged. Own rules
-    private const double NearlyUnknown = 0.85, TooMuchUnread = 0.5;
+    public const double NearlyUnknown = 0.85;
+
+    private const double TooMuchUnread = 0.5;
 
     // a hand's breadth squared: less than this over a threshold is none [m²]
     private const double HandM2 = 0.01;
