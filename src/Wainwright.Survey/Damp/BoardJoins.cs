@@ -67,9 +67,14 @@ internal sealed class BoardJoins(IReadOnlyList<DampCell> cells, IReadOnlyList<Pa
     {
         if (a.Across != b.Across || a.Sheet != b.Sheet) return SeamOrCorner;
         if (a.Solid == b.Solid) return Whole;
-        var part = parts[a.Sheet];
-        string? Piece(int solid) => part.ComesApartInto.FirstOrDefault(p => part.Solids[solid].Name is { } n && p.Solids.Contains(n))?.Name;
-        return Piece(a.Solid) == Piece(b.Solid) ? Whole : SeamOrCorner;
+        return IsOnePiece(parts[a.Sheet], a.Solid, b.Solid) ? Whole : SeamOrCorner;
+    }
+
+    /// <summary>Whether two solids of a board are one piece of it, uncut.</summary>
+    public static bool IsOnePiece(Part part, int solid, int other)
+    {
+        string? Piece(int s) => part.ComesApartInto.FirstOrDefault(p => part.Solids[s].Name is { } n && p.Solids.Contains(n))?.Name;
+        return Piece(solid) == Piece(other);
     }
 
     /// <summary>Rim against rim: each the other's nearest.</summary>

@@ -19,7 +19,8 @@ internal static class BoardMaterial
 
     public static bool IsPanel(string material) => Panels.Any(p => material.Contains(p, StringComparison.Ordinal));
 
-    private static string? Named(string? words)
+    /// <summary>The wood that words name; null when they name none.</summary>
+    public static string? Named(string? words)
     {
         if (words?.ToLowerInvariant() is not { } said) return null;
         if (said.Contains("plywood", StringComparison.Ordinal)) said = said.Replace("plywood", "ply", StringComparison.Ordinal);

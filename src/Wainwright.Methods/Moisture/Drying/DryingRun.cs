@@ -129,13 +129,15 @@ public sealed partial class DryingRun
     /// <exception cref="ArgumentException">No such cell or layer.</exception>
     public double MoisturePercent(int cell, int layer)
     {
+        Within(cell, _area.Length, "cell");
         double water = 0, dry = 0;
-        foreach (var node in NodesOf(cell, layer))
+        for (var node = cell * _slices; node < (cell + 1) * _slices; node++)
         {
+            if (_kinds[node].LayerIndex != layer || _kinds[node].IsNothing) continue;
             water += _water[node] * _volume[node];
             dry += _kinds[node].Material.DryKgPerM3 * _volume[node];
         }
-        return 100 * water / dry;
+        return dry > 0 ? 100 * water / dry : throw new ArgumentException("layer: no such one in the build-up of that cell");
     }
 
     /// <summary>Humidity that a slice is at rest with [0–1].</summary>
@@ -162,13 +164,31 @@ public sealed partial class DryingRun
     /// <param name="percent">Moisture [% of dry mass], 0 or more and no more than full.</param>
     /// <exception cref="ArgumentException">No such cell or layer.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The moisture leaves its range.</exception>
-    public void Wet(int cell, int layer, double percent)
+    public void Wet(int cell, int layer, double percent) => Wet([(cell, layer, percent)]);
+
+    /// <summary>Sets the moisture of many layers at once, and counts the water from here anew.</summary>
+    /// <param name="layers">Cell, layer of its build-up, moisture [% of dry mass], 0 or more and no more than full.</param>
+    /// <exception cref="ArgumentException">No such cell or layer.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A moisture leaves its range.</exception>
+    public void Wet(IEnumerable<(int Cell, int Layer, double Percent)> layers)
     {
-        foreach (var node in NodesOf(cell, layer))
-        {
-            var material = _kinds[node].Material;
-            _water[node] = Must.BeWithin(percent / 100 * material.DryKgPerM3, 0, material.FullKgPerM3);
-        }
+        foreach (var (cell, layer, percent) in layers)
+            foreach (var node in NodesOf(cell, layer))
+            {
+                var material = _kinds[node].Material;
+                _water[node] = Must.BeWithin(percent / 100 * material.DryKgPerM3, 0, material.FullKgPerM3);
+            }
+        Recount();
+    }
+
+    /// <summary>Brings a layer of a cell to rest with a humidity, and counts the water from here anew.</summary>
+    /// <param name="layers">Cell, layer of its build-up, humidity [0–1].</param>
+    /// <exception cref="ArgumentException">No such cell or layer.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A humidity leaves its range.</exception>
+    public void Rest(IEnumerable<(int Cell, int Layer, double HumidityFraction)> layers)
+    {
+        foreach (var (cell, layer, humidity) in layers)
+            foreach (var node in NodesOf(cell, layer)) _water[node] = _kinds[node].Water(Must.BeWithin(humidity, 0, 1));
         Recount();
     }
 

@@ -20,10 +20,11 @@ public enum DryingCare
 
 /// <summary>When a board is dry under one kind of care.</summary>
 /// <param name="Sheet">The board.</param>
-/// <param name="Days">Days until all of it is under the target; an end that is not reached within the days looked at is infinite.</param>
+/// <param name="Days">Days until less than a hand of it (0.01 m²) is over the target; an end that is not reached within the days looked at is infinite.</param>
 /// <param name="WetAreaM2">Area still over the target at the end of the days looked at [m²].</param>
 /// <param name="MouldIndex">Highest mould index until then, wetting included where its course is known [0–6].</param>
-public sealed record SheetDrying(DampSheet Sheet, Span Days, Span WetAreaM2, Span MouldIndex);
+/// <param name="Closed">What keeps its water in under this care, in words: coverings by area, hollows, what lies behind; empty when it is open.</param>
+public sealed record SheetDrying(DampSheet Sheet, Span Days, Span WetAreaM2, Span MouldIndex, string Closed = "");
 
 /// <summary>How the boards dry from the day of the map on, under one kind of care.</summary>
 /// <param name="Care">What is done.</param>
