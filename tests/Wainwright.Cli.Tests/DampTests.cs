@@ -12,7 +12,7 @@ public sealed class DampTests
     {
         var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
         var answer = ran.Json;
-        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut"], Names(answer));
+        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "drying"], Names(answer));
         var sheet = answer.GetProperty("sheets")[0];
         Assert.Equal(["id", "name", "material", "areaM2", "readings", "over", "wettestPercent", "wettestAt", "unreadShare", "advice", "because"], Names(sheet));
         Assert.Equal([16, 20, 28], sheet.GetProperty("over").EnumerateArray().Select(o => o.GetProperty("thresholdPercent").GetDouble()));
@@ -44,7 +44,24 @@ public sealed class DampTests
         Assert.Contains("caution: A map of what is likely between readings, not a measurement", ran.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void The_forecast_has_each_care_asked_for_in_words_and_for_programs()
+    {
+        var words = Ran.Wain("damp", Workshop, "--forecast", "30").Out;
+        Assert.Contains("how it dries: days until less than a hand is over 16 %, 30 days looked at", words, StringComparison.Ordinal);
+        Assert.Contains("as it stands      finish lifted        side opened      heated, aired", words, StringComparison.Ordinal);
+        Assert.Contains("taken: air of 16 °C and 58 %", words, StringComparison.Ordinal);
+
+        var drying = Ran.Wain("damp", Workshop, "--forecast", "30", "--care", "heated", "--json").Json.GetProperty("drying");
+        Assert.Equal(["targetPercent", "days", "cares", "inWords"], Names(drying));
+        var care = Assert.Single(drying.GetProperty("cares").EnumerateArray());
+        Assert.Equal("heatedAndAired", care.GetProperty("care").GetString());
+        Assert.Equal(["id", "days", "wetAreaM2", "mouldIndex", "closed"], Names(care.GetProperty("sheets")[0]));
+    }
+
     [Theory]
+    [InlineData("--forecast", "0")]
+    [InlineData("--care", "heated")]
     [InlineData("--on", "2.3.2026")]
     [InlineData("--next", "21")]
     [InlineData("--threshold", "99")]
