@@ -42,5 +42,17 @@ internal static class Go
     /// <summary>The same on paper.</summary>
     public static string HoldSheet(string job, string? load = null) => Job(job, "hold.html") + (string.IsNullOrEmpty(load) ? "" : $"?case={Uri.EscapeDataString(load)}");
 
+    /// <summary>Where the water went, or one board of it.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="board">The board; absent for all.</param>
+    /// <param name="on">Readings up to this day, as 2026-03-14; absent for the latest.</param>
+    /// <param name="over">Thresholds in percent with commas between; absent for the usual.</param>
+    public static string Damp(string job, PartId? board = null, string? on = null, string? over = null)
+    {
+        (string Name, string? Value)[] said = [("on", on), ("over", over)];
+        var given = said.Where(s => !string.IsNullOrEmpty(s.Value)).Select(s => $"{s.Name}={Uri.EscapeDataString(s.Value!)}").ToList();
+        return Job(job, "damp", board?.Text ?? "") + (given.Count == 0 ? "" : "?" + string.Join('&', given));
+    }
+
     public static string Photo(PhotoHash photo) => $"photo/{photo}";
 }

@@ -65,6 +65,7 @@ public static class Shop
         builder.Services.AddSingleton(services => Store.Open(builder.Configuration["Wain:Store"] is { Length: > 0 } named ? named : Store.DefaultFolder(), services.GetRequiredService<TimeProvider>()));
         builder.Services.AddSingleton<Rounds>();
         builder.Services.AddSingleton<Holds>();
+        builder.Services.AddSingleton<Damps>();
         builder.Services.AddScoped<Bench>();
 
         var app = builder.Build();

@@ -10,7 +10,7 @@ public sealed class EveryScreenTests(Yard yard)
         ("", "The yard"), ("begin", "Take in a van"), ("nowhere", "nothing at this address"), ("trouble", "Something broke"), ("job/NONE", "nothing at this address"), ("job/DEMO-01/part/A99", "no part A99"), ("job/DEMO-01/odd", "no such sheet"),
         ("job/DEMO-01", "Parts in the van"), ("job/DEMO-01/part/A52", "A52"), ("job/DEMO-01/enter", "Put in parts"), ("job/DEMO-01/about", "Taking in"),
         ("job/DEMO-01/stop", "Must not be used now"), ("job/DEMO-01/safe", "Made safe"), ("job/DEMO-01/findings", "Findings by risk"),
-        ("job/DEMO-01/checks", "Checks"), ("job/DEMO-01/way", "Take out"), ("job/DEMO-01/service", "Service access"), ("job/DEMO-01/hold", "Will it hold"), ("job/DEMO-01/paper", "On paper"), ("job/DEMO-01/journal", "Journal"),
+        ("job/DEMO-01/checks", "Checks"), ("job/DEMO-01/way", "Take out"), ("job/DEMO-01/service", "Service access"), ("job/DEMO-01/hold", "Will it hold"), ("job/DEMO-01/damp", "Where the water went"), ("job/DEMO-01/paper", "On paper"), ("job/DEMO-01/journal", "Journal"),
         ("job/DEMO-02", "Parts in the van"), ("job/DEMO-02/part/B17", "B17"),
     ];
 

@@ -66,6 +66,13 @@ public sealed class DampMap
     /// <summary>What the dry board was first taken from.</summary>
     public string DryFrom { get; }
 
+    /// <summary>Nobody has read the air, so the dry board is a habit of the trade, not this van's.</summary>
+    public bool IsWithoutAir => DryFrom == DryBoard.WithoutAir;
+
+    /// <summary>Whether no reading tells anything of a piece: its spread is near that of a piece that none reaches.</summary>
+    /// <param name="cell">The piece.</param>
+    public bool IsUnread(int cell) => SheetVerdict.IsUnread(Field, cell);
+
     /// <summary>The thresholds [%], lowest first.</summary>
     public IReadOnlyList<double> ThresholdsPercent { get; }
 

@@ -17,6 +17,8 @@ internal sealed record DryBoard(double WoodPercent, double PanelPercent, double 
     /// <summary>How far under a dry board the floor of the field lies [points]; own rule.</summary>
     public const double OverTheFloorPoints = 1.5;
 
+    public const string WithoutAir = "no air reading: 12 % taken, common practice, no source";
+
     public static DryBoard Of(Job job, IReadOnlyList<DampReading> used)
     {
         var air = used.Where(u => u.Reading is { AirC: not null, AirRhPercent: not null }).Select(u => (C: u.Reading.AirC!.Value, Rh: u.Reading.AirRhPercent!.Value)).ToList();
@@ -26,7 +28,7 @@ internal sealed record DryBoard(double WoodPercent, double PanelPercent, double 
             var warm = job.Standing().Where(r => r.Quantity == Quantity.Temperature && r.Part is null && r.Joint is null).MaxBy(r => r.TakenAt);
             if (rh is not null && warm is not null) air.Add((warm.Value.Value, rh.Value.Value));
         }
-        if (air.Count == 0) return new(UsualPercent, UsualPercent, WithoutAirPoints, "no air reading: 12 % taken, common practice, no source");
+        if (air.Count == 0) return new(UsualPercent, UsualPercent, WithoutAirPoints, WithoutAir);
         var (c, h) = (air.Average(a => a.C), Math.Min(95, air.Average(a => a.Rh)));
         var wood = WoodEquilibrium.Of(new(c, h / 100)).MoisturePercent;
         var panel = PanelEquilibrium.Of(new(c, h / 100));

@@ -14,11 +14,13 @@ internal static class SheetVerdict
     // a hand's breadth squared: less than this over a threshold is none [m²]
     private const double HandM2 = 0.01;
 
+    public static bool IsUnread(DampPosterior field, int cell) => field.Ignorance(cell) > NearlyUnknown;
+
     public static DampSheetMap Of(DampNet net, DampPosterior field, DampSheet sheet, IReadOnlyList<int> cells, IReadOnlyList<DampReading> readings, IReadOnlyList<double[]> draws, IReadOnlyList<double> thresholds)
     {
         double Area(int cell) => net.Cells[cell].AreaMm2 * 1e-6;
         var over = thresholds.Select(t => new AreaOver(t, Middle(draws.Select(d => cells.Sum(c => d[c] > t ? Area(c) : 0))))).ToList();
-        var unread = cells.Where(c => field.Ignorance(c) > NearlyUnknown).ToList();
+        var unread = cells.Where(c => IsUnread(field, c)).ToList();
         var unreadShare = unread.Sum(Area) / sheet.AreaM2;
         var wettest = cells.MaxBy(c => field.QuantilePercent(c, 0.5));
         var (advice, because) = Judge(net, field, cells, readings.Any(r => r.Made.Percent > thresholds[0]), over, unread, unreadShare);

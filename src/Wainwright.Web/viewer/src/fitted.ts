@@ -6,8 +6,8 @@ import { edgesOf, strokes } from "./strokes";
 import type { Ink } from "./ink";
 import type { Part, Verdict } from "./scene";
 
-/** How a part is drawn: whole, see-through, out of the van, picked, or on its way out. */
-export type State = "whole" | "ghost" | "out" | "marked" | "moving";
+/** How a part is drawn: whole, see-through, out of the van, picked, on its way out, or picked where only its lines are drawn. */
+export type State = "whole" | "ghost" | "out" | "marked" | "moving" | "lined";
 
 /** One fitted part in the drawing. */
 export class Fitted {
@@ -38,9 +38,9 @@ export class Fitted {
 
   draw(state: State): void {
     this.state = state;
-    const marked = state === "marked" || state === "moving";
+    const marked = state === "marked" || state === "moving" || state === "lined";
     this.group.visible = state !== "out";
-    this.mesh.visible = state !== "ghost";
+    this.mesh.visible = state !== "ghost" && state !== "lined";
     this.hidden.visible = marked;
     this.mesh.material = state === "moving" ? this.ink.faceMoving : this.verdict === "short" ? this.ink.faceShort : this.verdict === "unknown" ? this.ink.faceUnknown : marked && !this.verdict ? this.ink.faceMarked : this.ink.face;
     this.edges.material = state === "ghost" ? this.ink.ghost : state === "moving" ? this.ink.moving : marked ? this.ink.marked : this.ink.outline;

@@ -25,13 +25,15 @@ export class Ink {
   // close hatching falls short, wide hatching cannot be told; a part that holds is left plain
   readonly faceShort = wash(true, { spacing: 6, width: 2, slope: 1 });
   readonly faceUnknown = wash(true, { spacing: 16, width: 1.2, slope: -1 });
+  readonly wet = soaked();
+  readonly contour = this.pen(2, { lift: 60 });
   readonly room = wash(false);
   readonly floor = wash(false);
   readonly cutFace = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -10 });
   readonly cutThin = new MeshBasicMaterial({ side: DoubleSide, polygonOffset: true, polygonOffsetFactor: -1, polygonOffsetUnits: -20 });
 
   private readonly pens: LineMaterial[];
-  private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.faceShort, this.faceUnknown, this.service, this.serviceDashed];
+  private readonly clipped = [this.outline, this.marked, this.ghost, this.face, this.faceMarked, this.faceShort, this.faceUnknown, this.service, this.serviceDashed, this.wet, this.contour];
 
   constructor() {
     this.pens = Object.values(this).filter((m): m is LineMaterial => m instanceof LineMaterial);
@@ -41,7 +43,7 @@ export class Ink {
     const style = getComputedStyle(from);
     const colour = (name: string) => new Color(style.getPropertyValue(name).trim() || "#888");
     const [ink, faint, accent, paper, room, shade, tint] = ["--ink", "--ink-faint", "--accent", "--paper", "--room", "--shade", "--tint"].map(colour) as [Color, Color, Color, Color, Color, Color, Color];
-    for (const pen of [this.outline, this.cutEdge, this.hatch, this.ghost, this.service, this.serviceDashed]) pen.color = ink;
+    for (const pen of [this.outline, this.contour, this.cutEdge, this.hatch, this.ghost, this.service, this.serviceDashed]) pen.color = ink;
     for (const pen of [this.faint, this.phantom]) pen.color = faint;
     for (const pen of [this.marked, this.hidden, this.moving, this.fixing, this.push, this.ghostly]) pen.color = accent;
     set(this.face, paper, shade);
@@ -52,6 +54,10 @@ export class Ink {
       (hatched.uniforms["ink"]!.value as Color).copy(ink);
       hatched.uniforms["pixels"]!.value = Math.min(devicePixelRatio, 2);
     }
+    set(this.wet, paper, shade);
+    (this.wet.uniforms["ink"]!.value as Color).copy(ink);
+    (this.wet.uniforms["water"]!.value as Color).copy(accent);
+    this.wet.uniforms["pixels"]!.value = Math.min(devicePixelRatio, 2);
     set(this.room, room, shade);
     set(this.floor, room, shade);
     this.cutFace.color = paper;
@@ -121,6 +127,53 @@ function wash(clipping: boolean, hatch?: Hatch): ShaderMaterial {
           float across = mod((gl_FragCoord.x - hatch.z * gl_FragCoord.y) / pixels * 0.7071, hatch.x);
           if (across < hatch.y) colour = mix(colour, ink, 0.8);
         #endif
+        gl_FragColor = vec4(colour, 1.0);
+        #include <colorspace_fragment>
+      }`,
+  });
+}
+
+/** Boards by how wet they are: the wetter, the closer the hatching and the stronger the wash; past the last threshold crossed; unknown is wide hatching the other way on bare paper. */
+function soaked(): ShaderMaterial {
+  return new ShaderMaterial({
+    clipping: true,
+    uniforms: { paper: { value: new Color() }, shade: { value: new Color() }, ink: { value: new Color() }, water: { value: new Color() }, pixels: { value: 1 }, bands: { value: 4 } },
+    vertexShader: `
+      #include <clipping_planes_pars_vertex>
+      attribute float band;
+      varying vec3 facing;
+      varying float wet;
+      void main() {
+        facing = normal;
+        wet = band;
+        vec4 mvPosition = modelViewMatrix * vec4(position, 1.0);
+        gl_Position = projectionMatrix * mvPosition;
+        #include <clipping_planes_vertex>
+      }`,
+    fragmentShader: `
+      #include <clipping_planes_pars_fragment>
+      uniform vec3 paper;
+      uniform vec3 shade;
+      uniform vec3 ink;
+      uniform vec3 water;
+      uniform float pixels;
+      uniform float bands;
+      varying vec3 facing;
+      varying float wet;
+      float across(float slope, float spacing) { return mod((gl_FragCoord.x - slope * gl_FragCoord.y) / pixels * 0.7071, spacing); }
+      void main() {
+        #include <clipping_planes_fragment>
+        float dark = 0.2 * abs(facing.y) + 0.3 * abs(facing.x) + 0.4 * max(-facing.z, 0.0);
+        vec3 colour = mix(paper, shade, dark);
+        float most = max(bands - 1.0, 1.0);
+        if (wet < -0.5) {
+          if (across(-1.0, 14.0) < 1.2) colour = mix(colour, ink, 0.55);
+        } else if (wet > 0.5) {
+          float share = wet / most;
+          colour = mix(colour, water, 0.12 + 0.55 * share * share);
+          if (across(1.0, mix(15.0, 6.0, share)) < 1.3) colour = mix(colour, ink, 0.75);
+          if (wet > most - 0.5 && across(-1.0, 6.0) < 1.3) colour = mix(colour, ink, 0.75);
+        }
         gl_FragColor = vec4(colour, 1.0);
         #include <colorspace_fragment>
       }`,

@@ -36,5 +36,8 @@ export interface JudgedPart { id: string; verdict: Verdict; text: string | null 
 /** A van as judged: every part, and the push that breaks the one asked about, with the fixings that go first. */
 export interface Judged { parts: JudgedPart[]; push: { at: Place; along: Place; text: string } | null; fixings: Place[] }
 
+/** Boards by how wet they are: pieces as low and high corner, the axis through each, the board each is of; which boards line the van; how many bands there are; readings and next places as words at a place. */
+export interface Damp { boxes: number[]; across: number[]; sheet: number[]; boards: string[]; shell: boolean[]; bands: number; pins: { key: string; at: Place; text: string; look: string }[] }
+
 export const axes = ["x", "y", "z"] as const;
 export type AxisName = (typeof axes)[number];

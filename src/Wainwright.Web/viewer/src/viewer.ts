@@ -1,5 +1,6 @@
 import { Box3, Group, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import { Cut } from "./cut";
+import { DampBoards } from "./damp";
 import { Eye, type Standpoint } from "./eye";
 import { Fitted } from "./fitted";
 import { Ink } from "./ink";
@@ -9,7 +10,7 @@ import { Shell } from "./shell";
 import { arrow, cross, edgesOf, route, strokes } from "./strokes";
 import { geometryOf } from "./shapes";
 import { tape } from "./tape";
-import type { AxisName, Drawing, Judged, Move, Place, Solid } from "./scene";
+import type { AxisName, Damp, Drawing, Judged, Move, Place, Solid } from "./scene";
 
 interface Host { invokeMethodAsync(name: "Picked", id: string | null): Promise<void> }
 
@@ -29,6 +30,7 @@ class Board {
   private readonly run = new Run();
   private readonly parts = new Map<string, Fitted>();
   private readonly services = new Group();
+  private readonly routes = new Group();
   private readonly extra = new Group();
   private readonly draftGroup = new Group();
   private readonly resize: ResizeObserver;
@@ -38,6 +40,8 @@ class Board {
   private marked: string | null = null;
   private move: Move | null = null;
   private judged: Judged | null = null;
+  private damp: Damp | null = null;
+  private boards: DampBoards | null = null;
   private readonly ghosts = new Set<string>();
   private readonly away = new Set<string>();
   private apart = 0;
@@ -50,7 +54,7 @@ class Board {
     this.renderer.localClippingEnabled = true;
     this.letters = new Lettering(canvas);
     this.eye = new Eye(canvas, () => this.turned());
-    this.scene.add(this.cut.group, this.services, this.extra, this.draftGroup);
+    this.scene.add(this.cut.group, this.services, this.routes, this.extra, this.draftGroup);
     this.resize = new ResizeObserver(() => this.fitCanvas());
     this.resize.observe(canvas.parentElement!);
     this.ink.read(canvas);
@@ -73,7 +77,7 @@ class Board {
       this.scene.add(fitted.group);
       subject.union(fitted.box);
     }
-    for (const line of drawing.lines) if (line.route.length > 1) this.services.add(route(line.route, ["dc", "mains", "signal"].includes(line.medium) ? this.ink.serviceDashed : this.ink.service));
+    for (const line of drawing.lines) if (line.route.length > 1) this.routes.add(route(line.route, ["dc", "mains", "signal"].includes(line.medium) ? this.ink.serviceDashed : this.ink.service));
     this.services.add(tape(drawing, this.ink, this.letters));
     this.eye.subjectIs(subject);
     if (!this.canvas.dataset["shown"]) this.eye.stand("section");
@@ -141,6 +145,35 @@ class Board {
     this.canvas.dataset["judged"] = (judged?.parts ?? []).map(p => `${p.id}:${p.verdict}`).join(" ");
   }
 
+  /** Draws the boards by how wet they are and everything else as thin lines; nothing draws the van as it is again. */
+  soak(damp: Damp | null): void {
+    this.dry();
+    this.damp = damp;
+    this.routes.visible = damp === null;
+    if (damp) {
+      this.ink.wet.uniforms["bands"]!.value = damp.bands;
+      this.boards = new DampBoards(damp, new Vector3(...(this.drawing?.van.size ?? [0, 0, 0])).multiplyScalar(0.5), this.ink);
+      this.scene.add(this.boards.group);
+    }
+    this.restate();
+    this.canvas.dataset["damp"] = damp ? String(damp.across.length) : "";
+  }
+
+  /** The band of each piece on the day shown. */
+  wet(bands: number[], day: string): void {
+    this.boards?.draw(bands);
+    this.boards?.lookFrom(this.eye.camera);
+    this.canvas.dataset["day"] = day;
+    this.ask();
+  }
+
+  private dry(): void {
+    if (!this.boards) return;
+    this.scene.remove(this.boards.group);
+    this.boards.dispose();
+    this.boards = null;
+  }
+
   /** Plays one step of a way out. Resolves when the step has been drawn to its end. */
   async play(move: Move | null, seconds: number): Promise<void> {
     this.run.stop();
@@ -190,6 +223,7 @@ class Board {
   dispose(): void {
     cancelAnimationFrame(this.asked);
     this.stopListening.abort();
+    this.dry();
     this.run.stop();
     this.resize.disconnect();
     this.clear();
@@ -206,6 +240,7 @@ class Board {
     }
     this.parts.clear();
     this.services.clear();
+    this.routes.clear();
     this.extra.clear();
     this.cut.clear();
     if (this.shell) this.scene.remove(this.shell.group);
@@ -220,6 +255,7 @@ class Board {
       part.group.quaternion.identity();
       if (this.move?.moving.includes(id)) part.draw("moving");
       else if (this.move?.gone.includes(id) || this.away.has(id)) part.draw("out");
+      else if (this.damp) part.draw(id === this.marked ? "lined" : "ghost");
       else if (id === this.marked || this.move?.about.includes(id)) part.draw("marked");
       else part.draw(this.ghosts.has(system) ? "ghost" : "whole");
     }
@@ -236,7 +272,8 @@ class Board {
       if (part && text && part.state === "whole") this.letters.put(`held ${id}`, part.middle, text, `held ${verdict}`);
     }
     if (this.judged?.push) this.letters.put("held push", this.judged.push.at.map((v, i) => v + this.judged!.push!.along[i]! * 500) as Place, this.judged.push.text, "held push");
-    for (const part of this.parts.values()) if (part.state === "marked" || part.state === "moving") {
+    for (const { key, at, text, look } of this.damp?.pins ?? []) this.letters.put(`held ${key}`, at, text, `held ${look}`);
+    for (const part of this.parts.values()) if (part.state === "marked" || part.state === "moving" || part.state === "lined") {
       const top = part.middle;
       this.letters.put(`balloon ${part.part.id}`, top, part.part.id, "balloon");
     }
@@ -247,6 +284,7 @@ class Board {
     const before = this.cut.plane?.normal.clone();
     this.cut.face(this.eye.camera);
     if (before && this.cut.plane && !before.equals(this.cut.plane.normal)) this.cut.rebuild(this.parts.values());
+    this.boards?.lookFrom(this.eye.camera);
     this.shell?.lookFrom(this.eye.camera);
     this.letters.show("tape", Math.abs(this.eye.camera.getWorldDirection(new Vector3()).x) < 0.9);
     this.ask();
@@ -276,7 +314,9 @@ class Board {
     ray.setFromCamera(new Vector2((event.clientX - left) / width * 2 - 1, 1 - (event.clientY - top) / height * 2), this.eye.camera);
     const solid = [...this.parts.values()].filter(p => p.group.visible && p.mesh.visible);
     const owner = new Map(solid.map(p => [p.mesh as unknown, p] as const));
-    for (const hit of ray.intersectObjects([...solid.map(p => p.mesh), ...this.cut.faces.filter(m => m.visible)], false)) {
+    for (const hit of ray.intersectObjects([...(this.boards ? [this.boards.face] : []), ...solid.map(p => p.mesh), ...this.cut.faces.filter(m => m.visible)], false)) {
+      const board = this.boards?.ownerOf(hit);
+      if (board && (!this.cut.plane || this.cut.plane.distanceToPoint(hit.point) >= -0.5)) return board;
       const cutId = hit.faceIndex == null ? undefined : this.cut.ownerOf(hit.object, hit.faceIndex);
       if (cutId) return cutId;
       const part = owner.get(hit.object);

@@ -1,0 +1,18 @@
+using Wainwright.Survey.Damp;
+
+namespace Wainwright.Web;
+
+/// <summary>A damp map with the figures of its pieces drawn out once, so that no screen works them out again.</summary>
+/// <param name="Map">The map.</param>
+/// <param name="LikelyPercent">Middle of what each piece may hold, in the order of the net [%].</param>
+/// <param name="Unread">Whether no reading tells anything of a piece.</param>
+public sealed record DampDay(DampMap Map, IReadOnlyList<double> LikelyPercent, IReadOnlyList<bool> Unread)
+{
+    /// <summary>Draws them out.</summary>
+    public static DampDay Of(DampMap map)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        var cells = Enumerable.Range(0, map.Net.Cells.Count);
+        return new(map, [.. cells.Select(c => map.Field.QuantilePercent(c, 0.5))], [.. cells.Select(map.IsUnread)]);
+    }
+}

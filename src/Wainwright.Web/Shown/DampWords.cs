@@ -1,0 +1,53 @@
+using System.Globalization;
+using Wainwright.Fitout;
+using Wainwright.Methods.Moisture;
+using Wainwright.Survey;
+using Wainwright.Survey.Damp;
+
+namespace Wainwright.Web.Shown;
+
+/// <summary>Damp as it is read on a screen. What is wet and what to do, Survey has said.</summary>
+public static class DampWords
+{
+    /// <summary>What to do with a board: a sign and a word, never one without the other.</summary>
+    public static string Of(DampAdvice advice) => advice switch
+    {
+        DampAdvice.Keep => "✓ keep",
+        DampAdvice.Dry => "◐ dry it",
+        DampAdvice.CutOrProbe => "✕ probe, expect to cut",
+        _ => "? cannot tell",
+    };
+
+    /// <summary>An area with its ends: <c>0.42 m² (0.10 to 0.96)</c>; a dash where there is none to speak of.</summary>
+    public static string Area(Span m2) => m2.High < 0.005 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{m2.Likely:0.00} m² ({m2.Low:0.00} to {m2.High:0.00})");
+
+    /// <summary>A share of moisture: <c>16 %</c>.</summary>
+    public static string Percent(double percent) => $"{Figures.Number(percent)} %";
+
+    /// <summary>A reading as the map takes it: <c>≥ 28</c> where the meter was at its end.</summary>
+    public static string Read(MeterReading.Result made)
+    {
+        ArgumentNullException.ThrowIfNull(made);
+        return made.Bound switch
+        {
+            MeterReading.Bound.AtLeast => $"≥ {Figures.Number(made.Percent)}",
+            MeterReading.Bound.AtMost => $"≤ {Figures.Number(made.Percent)}",
+            _ => Figures.Number(made.Percent),
+        };
+    }
+
+    /// <summary>How many thresholds a moisture is over: the band it is drawn in.</summary>
+    /// <param name="thresholds">Thresholds, lowest first [%].</param>
+    /// <param name="percent">The moisture [%].</param>
+    public static int Band(IReadOnlyList<double> thresholds, double percent) => thresholds.Count(t => percent > t);
+
+    /// <summary>A band in words: <c>up to 16 %</c>, <c>over 16 to 20 %</c>, <c>over 28 %</c>.</summary>
+    public static string BandWords(IReadOnlyList<double> thresholds, int band)
+    {
+        ArgumentNullException.ThrowIfNull(thresholds);
+        return band == 0 ? $"up to {Percent(thresholds[0])}" : band == thresholds.Count ? $"over {Percent(thresholds[^1])}" : $"over {Figures.Number(thresholds[band - 1])} to {Percent(thresholds[band])}";
+    }
+
+    /// <summary>A place along, across, up.</summary>
+    public static string At(Measures measures, Place place) => $"{measures.Bare(place.XMm)}, {measures.Bare(place.YMm)}, {measures.Bare(place.ZMm)} {measures.LengthUnit()}";
+}
