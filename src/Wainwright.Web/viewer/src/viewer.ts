@@ -156,7 +156,7 @@ class Board {
       this.scene.add(this.boards.group);
     }
     this.restate();
-    this.canvas.dataset["damp"] = damp ? String(damp.across.length) : "";
+    this.canvas.dataset["soaked"] = damp ? String(damp.across.length) : "";
   }
 
   /** The band of each piece on the day shown. */
