@@ -1,6 +1,8 @@
 using Wainwright.Fitout;
 using Wainwright.Records;
 using Wainwright.Survey.Damp;
+using Wainwright.Survey.Damp.Cutting;
+using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Web;
 
@@ -10,6 +12,9 @@ public sealed class DampDesk
     private readonly Lock turn = new();
     private readonly Dictionary<string, Errand> asked = [];
     private readonly Job job;
+
+    /// <summary>How far drying is looked at unless asked otherwise [d].</summary>
+    public const double UsualDays = 90;
 
     internal DampDesk(StoredJob stored, DateOnly? on, IReadOnlyList<double> thresholdsPercent) =>
         (job, Sequence, On, ThresholdsPercent) = (stored.Job, stored.Sequence, on, thresholdsPercent);
@@ -30,6 +35,18 @@ public sealed class DampDesk
     /// <param name="count">How many are wanted.</param>
     public LongWork<IReadOnlyList<NextReading>> Next(int count) => Ask($"next {count}", (map, _, _) => NextReadings.Of(map, count, NextReadings.Decides(map)));
 
+    /// <summary>What to keep, dry and cut out.</summary>
+    /// <param name="longWet">It has stood wet for months.</param>
+    public LongWork<CutPlan> Cuts(bool longWet) => Ask($"cuts {longWet}", (map, _, _) => CutPlanning.Of(map, CutStakes.Usual with { LongWet = longWet }));
+
+    /// <summary>How it dries under every kind of care.</summary>
+    /// <param name="days">How far to look [d].</param>
+    public LongWork<IReadOnlyList<DryingForecast>> Drying(double days) => Ask<IReadOnlyList<DryingForecast>>($"drying {days}", (map, progress, stop) =>
+    {
+        var cares = Enum.GetValues<DryingCare>();
+        return [.. cares.Select((care, i) => Forecasting.Of(map, care, days, Forecasting.UsualTargetPercent, new Part(progress, i, cares.Length), stop))];
+    });
+
     /// <summary>Lets go of an answer that was stopped, so that the next who asks has it worked out anew.</summary>
     /// <param name="work">The work.</param>
     public void Forget(Errand work)
@@ -43,6 +60,12 @@ public sealed class DampDesk
     {
         lock (turn)
             foreach (var errand in asked.Values) errand.Stop();
+    }
+
+    /// <summary>One of several pieces of work in a row, as a part of the whole.</summary>
+    private sealed class Part(IProgress<double> whole, int before, int all) : IProgress<double>
+    {
+        public void Report(double value) => whole.Report((before + value) / all);
     }
 
     private LongWork<T> Ask<T>(string name, Func<DampMap, IProgress<double>, CancellationToken, T> work) =>

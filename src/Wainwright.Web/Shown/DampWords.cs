@@ -3,6 +3,8 @@ using Wainwright.Fitout;
 using Wainwright.Methods.Moisture;
 using Wainwright.Survey;
 using Wainwright.Survey.Damp;
+using Wainwright.Survey.Damp.Cutting;
+using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Web.Shown;
 
@@ -20,6 +22,36 @@ public static class DampWords
 
     /// <summary>An area with its ends: <c>0.42 m² (0.10 to 0.96)</c>; a dash where there is none to speak of.</summary>
     public static string Area(Span m2) => m2.High < 0.005 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{m2.Likely:0.00} m² ({m2.Low:0.00} to {m2.High:0.00})");
+
+    /// <summary>What becomes of a board.</summary>
+    public static string Of(BoardFate fate) => fate switch
+    {
+        BoardFate.Keep => "✓ keep",
+        BoardFate.Dry => "◐ dry",
+        BoardFate.Replace => "✕ cut out",
+        _ => "? cannot tell",
+    };
+
+    /// <summary>How the van is left to dry.</summary>
+    public static string Of(DryingCare care) => care switch
+    {
+        DryingCare.AsBuilt => "as it stands",
+        DryingCare.FinishLifted => "finish lifted",
+        DryingCare.OneSideOpened => "side to the room opened",
+        _ => "opened, heated, aired",
+    };
+
+    /// <summary>Days until dry, as a range: <c>12 to 40 days</c>; an end that the days looked at do not show is said to be beyond them.</summary>
+    /// <param name="days">The days.</param>
+    /// <param name="looked">How far was looked [d].</param>
+    public static string Days(Span days, double looked) =>
+        double.IsInfinity(days.Low) ? $"not within {Figures.Number(looked, 0)} days"
+        : double.IsInfinity(days.High) ? $"{Figures.Number(days.Low, 0)} to more than {Figures.Number(looked, 0)} days"
+        : days.High < 0.5 ? "dry now"
+        : $"{Figures.Number(days.Low, 0)} to {Figures.Number(days.High, 0)} days";
+
+    /// <summary>Water: <c>1.2 l (0.4 to 2.6)</c>.</summary>
+    public static string Litres(Span litres) => string.Create(CultureInfo.InvariantCulture, $"{litres.Likely:0.0} l ({litres.Low:0.0} to {litres.High:0.0})");
 
     /// <summary>A share of moisture: <c>16 %</c>.</summary>
     public static string Percent(double percent) => $"{Figures.Number(percent)} %";
