@@ -16,6 +16,9 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
     /// <summary>What to keep, dry and cut, where it was asked for.</summary>
     public DampCutAnswer? Cut { get; init; }
 
+    /// <summary>How they got wet; null when nobody asked.</summary>
+    public DampSinceAnswer? Since { get; init; }
+
     /// <summary>How the boards dry; null when nobody asked.</summary>
     public DampForecastAnswer? Drying { get; init; }
 
@@ -69,6 +72,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
             minutes = n.Minutes,
         }),
         cut = Cut?.ForPrograms(),
+        since = Since?.ForPrograms(),
         drying = Drying?.ForPrograms(),
     };
 
@@ -86,6 +90,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
         foreach (var told in map.Told) at.Out.WriteLine(Shown.Plain(told));
         if (asked > 0) Next(at, ink);
         Cut?.InWords(at);
+        Since?.InWords(at);
         Drying?.InWords(at);
         at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{map.Job.Id}: {Count(DampAdvice.CutOrProbe)} to probe or cut, {Count(DampAdvice.Dry)} to dry, {Count(DampAdvice.CannotTell)} cannot be told, {Count(DampAdvice.Keep)} keep; {map.Readings.Count} readings on {map.Net.Cells.Count} pieces of board")));
         at.Out.WriteLine(ink.Faint($"caution: {DampMap.Caution}"));

@@ -12,7 +12,7 @@ public sealed class DampTests
     {
         var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
         var answer = ran.Json;
-        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "drying"], Names(answer));
+        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "since", "drying"], Names(answer));
         var sheet = answer.GetProperty("sheets")[0];
         Assert.Equal(["id", "name", "material", "areaM2", "readings", "over", "wettestPercent", "wettestAt", "unreadShare", "advice", "because"], Names(sheet));
         Assert.Equal([16, 20, 28], sheet.GetProperty("over").EnumerateArray().Select(o => o.GetProperty("thresholdPercent").GetDouble()));

@@ -20,6 +20,8 @@ internal static class Damp
         var already = Plan.Parts("--already-out", "This part is out already, for --next. Without it, what is out at the stage of the newest reading.", "--out");
         var forecast = new Option<double?>("--forecast") { HelpName = "DAYS", Description = "Also how the wet boards dry, looking so many days ahead: days until dry with their range, under each care." };
         var care = new Option<string[]>("--care") { HelpName = "CARE", AllowMultipleArgumentsPerToken = true, Description = $"With --forecast: only this care, one of {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}. May stand several times." };
+        var since = new Option<bool>("--since") { Description = "Also how it got wet: since when, litres let in and held, leak or condensation, from courses computed and weighed by the readings; minutes of work. With --forecast, the drying starts from the readings laid over them." };
+        var members = new Option<int?>("--members") { HelpName = "N", Description = $"With --since: courses computed for each wet patch, 20 to 5000; {Histories.UsualMembers} without it." };
         var store = StoreFolder.Option();
         var json = new Option<bool>("--json") { Description = "Answer as JSON." };
         var command = new Taught("damp", "Where the water went: moisture of floor, walls and ceiling from the readings, and where to measure next.", """
@@ -29,15 +31,17 @@ internal static class Damp
               wain damp J-014 --threshold 15 --json
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --cut
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --forecast 90
+              wain damp demo/touring-camper.wain.json --on 2026-03-02 --since
 
             Every board dry: exit 0. A board is wet: 1. None is wet but one cannot be told: 3.
-            """) { job, on, next, threshold, cut, longWet, already, forecast, care, store, json };
+            """) { job, on, next, threshold, cut, longWet, already, forecast, care, since, members, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetValue(next) is < 0 or > 20) line.AddError("--next is 0 to 20.");
             if (line.GetValue(threshold)?.Any(t => !(t is >= 5 and <= 60)) == true) line.AddError("--threshold is 5 to 60 %.");
             if (line.GetValue(forecast) is { } far && !(far is > 0 and <= Forecasting.MostDays)) line.AddError($"--forecast is above 0, at most {Forecasting.MostDays:0} days.");
             if (line.GetValue(care)?.Any(c => DampForecastAnswer.Cares.All(known => known.Word != c)) == true) line.AddError($"--care is {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}.");
+            if (line.GetValue(members) is < 20 or > 5000) line.AddError("--members is 20 to 5000.");
             if (line.GetResult(care) is not null && line.GetValue(forecast) is null) line.AddError("--care goes with --forecast.");
         });
         command.SetAction((line, stop) =>
@@ -49,10 +53,12 @@ internal static class Damp
             var map = DampMapping.Of(given.Job, day, line.GetValue(threshold)) ?? throw new BadInputException($"{given.Job.Id} has no measured part of wood: give floor and linings their solids and what they are made of");
             var places = NextReadings.Of(map, line.GetValue(next), NextReadings.Decides(map), line.GetResult(already) is null ? null : Plan.Known(given.Job, line.GetValue(already)));
             var plan = line.GetValue(cut) ? CutPlanning.Of(map, CutStakes.Usual with { LongWet = line.GetValue(longWet) }) : null;
+            var history = line.GetValue(since) ? Histories.Of(map, line.GetValue(members) ?? Histories.UsualMembers, new ShareTold(at, "wetting worked out"), stop) : null;
+            if (history is not null) ShareTold.Done(at);
             var drying = line.GetValue(forecast) is { } days
-                ? DampForecastAnswer.Of(at, map, days, [.. DampForecastAnswer.Cares.Where(c => line.GetValue(care) is not { Length: > 0 } named || named.Contains(c.Word)).Select(c => c.Care)], null, stop)
+                ? DampForecastAnswer.Of(at, history?.Combined ?? map, days, [.. DampForecastAnswer.Cares.Where(c => line.GetValue(care) is not { Length: > 0 } named || named.Contains(c.Word)).Select(c => c.Care)], history, stop)
                 : null;
-            var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Drying = drying };
+            var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Since = history is null ? null : new(history), Drying = drying };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
             return Task.FromResult(answer.Exit);

@@ -19,7 +19,7 @@ public static class DampMapping
     public static DampMap? Of(Job job, DateOnly? on = null, IReadOnlyList<double>? thresholdsPercent = null, double cellMm = DampNet.UsualCellMm) =>
         DampNet.Of(job, cellMm) is { } net ? Of(job, net, DampReadings.Of(job, net, on), thresholdsPercent) : null;
 
-    internal static DampMap Of(Job job, DampNet net, DampReadings readings, IReadOnlyList<double>? thresholdsPercent)
+    internal static DampMap Of(Job job, DampNet net, DampReadings readings, IReadOnlyList<double>? thresholdsPercent, IReadOnlyList<double>? trendPercent = null)
     {
         IReadOnlyList<double> thresholds = thresholdsPercent is { Count: > 0 } asked ? [.. asked.Distinct().Order()] : DampMap.UsualThresholds;
         foreach (var t in thresholds)
@@ -34,6 +34,7 @@ public static class DampMapping
             FloorPercent = Math.Max(0, Math.Min(dry.PanelPercent, dry.WoodPercent) - DryBoard.OverTheFloorPoints),
             DrySigmaPoints = dry.SigmaPoints,
             GroupOfSheet = [.. net.Sheets.Select(s => s.Group)],
+            TrendPercent = trendPercent,
         });
         var draws = field.Draws(Draws, DrawFrom);
         var cells = net.Cells.Select((c, i) => (c.Sheet, i)).ToLookup(p => p.Sheet, p => p.i);

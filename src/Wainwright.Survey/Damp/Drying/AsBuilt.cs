@@ -28,7 +28,10 @@ internal sealed class AsBuilt
 
     private readonly Dictionary<PartId, Part> parts;
 
-    private readonly int[] columnOf, layerOf;
+    // the piece whose column each piece is in: itself, or the one it lies under
+    private readonly int[] over, layerOf;
+
+    private readonly double[] underSheet;
 
     /// <summary>Looks at every piece of the net.</summary>
     public AsBuilt(Job job, DampNet net, IReadOnlyList<PartId> outNow)
@@ -42,23 +45,30 @@ internal sealed class AsBuilt
             SideOfBoard front = lying.Of(c, way == 0 ? 1 : way), back = lying.Of(c, way == 0 ? -1 : -way);
             return way == 0 && Opener(back) < Opener(front) ? (back, front, true) : (front, back, way == 0);
         })];
-        (columnOf, layerOf) = Columns();
+        (over, layerOf) = Columns();
+        underSheet = [.. net.Surface.Links.Select(l => UnderSheet(l.A, l.B))];
     }
+
+    /// <summary>The piece whose column a piece is in: itself, or the one it lies under.</summary>
+    public int Over(int cell) => over[cell];
+
+    /// <summary>Whether metal lies behind a piece, with or without a hollow or insulation between.</summary>
+    public bool BacksSkin(int cell) => sides[over[cell]].Back.End is Beyond.Skin or Beyond.Void;
 
     private static int Opener(SideOfBoard side) => (side.End == Beyond.Room ? 0 : side.End == Beyond.Hollow ? 10 : 20) + side.On.Count;
 
     /// <summary>Every piece its own column, but for one that lies under another board with all of its middle.</summary>
-    private (int[] Column, int[] Layer) Columns()
+    private (int[] Over, int[] Layer) Columns()
     {
         var column = new int[net.Cells.Count];
         var layer = new int[net.Cells.Count];
         Array.Fill(column, -1);
-        var over = net.Cells.Select((c, i) => (c, i)).ToLookup(p => p.c.Sheet, p => p.i);
+        var onSheet = net.Cells.Select((c, i) => (c, i)).ToLookup(p => p.c.Sheet, p => p.i);
         for (var i = 0; i < net.Cells.Count; i++)
         {
             var cell = net.Cells[i];
             if (sides[i].Front.On is not [{ Sheet: >= 0, IsClose: true } first, ..]) continue;
-            foreach (var other in over[first.Sheet])
+            foreach (var other in onSheet[first.Sheet])
                 if (net.Cells[other].Across == cell.Across && Holds(net.Cells[other], cell.Middle) && !sides[other].Free && sides[other].Back.On is [{ IsClose: true } behind, ..] && behind.Sheet == cell.Sheet)
                 {
                     (column[i], layer[i]) = (other, 1);
@@ -68,10 +78,7 @@ internal sealed class AsBuilt
         // what hangs on a piece that itself lies under another stands for itself
         for (var i = 0; i < column.Length; i++)
             if (column[i] >= 0 && column[column[i]] >= 0) (column[i], layer[i]) = (-1, 0);
-        var number = 0;
-        var numbers = new int[column.Length];
-        for (var i = 0; i < column.Length; i++) if (column[i] < 0) numbers[i] = number++;
-        return ([.. column.Select((c, i) => c < 0 ? numbers[i] : numbers[c])], layer);
+        return ([.. column.Select((c, i) => c < 0 ? i : c)], layer);
     }
 
     private static bool Holds(DampCell cell, Place middle)
@@ -84,17 +91,24 @@ internal sealed class AsBuilt
     /// <param name="care">What is done.</param>
     /// <param name="air">The air of it.</param>
     /// <param name="doubt">How far materials and airing are from likely.</param>
-    public BuiltSheets Under(DryingCare care, DryingAir air, MaterialDoubt doubt)
+    /// <param name="cut">Into how many slices.</param>
+    /// <param name="only">These pieces only, with every piece that one of them lies under; null for all.</param>
+    public BuiltSheets Under(DryingCare care, DryingAir air, MaterialDoubt doubt, SlicesOfSheet cut, IReadOnlyList<int>? only = null)
     {
+        var woods = new WoodsOnce(air.C, doubt);
+        only ??= [.. Enumerable.Range(0, net.Cells.Count)];
+        var columns = new int[net.Cells.Count];
+        Array.Fill(columns, -1);
         Dictionary<string, int> known = [];
         List<BuildUp> buildUps = [];
         List<SheetFace> faces = [];
         List<SheetCell> cells = [];
         List<(int, int)> behind = [];
-        for (var i = 0; i < net.Cells.Count; i++)
+        foreach (var i in only)
         {
             if (layerOf[i] > 0) continue;
-            var (layers, faceBelow) = Layers(i, care, air, doubt);
+            columns[i] = cells.Count;
+            var (layers, faceBelow) = Layers(i, care, air, doubt, woods, cut);
             var name = string.Join('|', layers.Select(l => FormattableString.Invariant($"{l.Material.Name} {l.ThicknessMm:0.#} {l.ResistanceBelow:0.##e0}")));
             if (!known.TryGetValue(name, out var buildUp))
             {
@@ -104,8 +118,17 @@ internal sealed class AsBuilt
             behind.AddRange(Enumerable.Range(1, layers.Count - 1).Select(l => (cells.Count, l)));
             cells.Add(new(net.Cells[i].AreaMm2, buildUp, Number(faces, FaceAbove(i, care, air, doubt)), Number(faces, faceBelow)));
         }
-        var read = columnOf.Zip(layerOf).ToHashSet();
-        return new(new(buildUps, faces, cells, Links()), columnOf, layerOf, [.. behind.Where(b => !read.Contains(b))]);
+        int[] column = [.. only.Select(i => columns[over[i]])], layer = [.. only.Select(i => layerOf[i])];
+        var read = column.Zip(layer).ToHashSet();
+        return new(new(buildUps, faces, cells, Links(columns)), column, layer, [.. behind.Where(b => !read.Contains(b))], cut);
+    }
+
+    // free water passes only within one material, so that a board's wood must be the same one in every column
+    private sealed class WoodsOnce(double airC, MaterialDoubt doubt)
+    {
+        private readonly Dictionary<string, SheetMaterial> woods = [];
+
+        public SheetMaterial Of(string material) => woods.TryGetValue(material, out var known) ? known : woods[material] = BoardStuff.Wood(material, airC, doubt);
     }
 
     /// <summary>What keeps the water of a board in under a kind of care, in words, by area.</summary>
@@ -139,19 +162,19 @@ internal sealed class AsBuilt
         return faces.Count - 1;
     }
 
-    private (List<SheetLayer> Layers, SheetFace Below) Layers(int cell, DryingCare care, DryingAir air, MaterialDoubt doubt)
+    private (List<SheetLayer> Layers, SheetFace Below) Layers(int cell, DryingCare care, DryingAir air, MaterialDoubt doubt, WoodsOnce woods, SlicesOfSheet cut)
     {
         var sheet = net.Sheets[net.Cells[cell].Sheet];
-        List<SheetLayer> layers = [new(BoardStuff.Wood(sheet.Material, air.C, doubt), WoodMm(cell), air.C, BuiltSheets.BoardSlices)];
+        List<SheetLayer> layers = [new(woods.Of(sheet.Material), WoodMm(cell), air.C, cut.Board)];
         var back = sides[cell].Back;
         if (sides[cell].Free && care >= DryingCare.OneSideOpened) return (layers, SheetFace.ToAir(air.C, air.HumidityFraction));
         double film = Facing(cell, air.C, doubt).Back;
         foreach (var on in back.On)
         {
-            if (Stuff(on, air, doubt) is { } material && layers.Count <= MostBehind)
+            if (Stuff(on, woods, doubt) is { } material && layers.Count <= MostBehind)
             {
                 layers[^1] = layers[^1] with { ResistanceBelow = film };
-                layers.Add(new(material, Math.Max(1, on.ThicknessMm), air.C, BuiltSheets.BehindSlices));
+                layers.Add(new(material, Math.Max(1, on.ThicknessMm), air.C, cut.Behind));
                 film = 0;
                 continue;
             }
@@ -161,8 +184,8 @@ internal sealed class AsBuilt
         return (layers, FaceOf(back.End, film, air, doubt));
     }
 
-    private SheetMaterial? Stuff(Layed on, DryingAir air, MaterialDoubt doubt) =>
-        (on.Sheet >= 0 ? net.Sheets[on.Sheet].Material : BoardMaterial.Of(on.Part, [])) is { } wood ? BoardStuff.Wood(wood, air.C, doubt) : BoardStuff.Insulation(Words(on.Part), doubt);
+    private SheetMaterial? Stuff(Layed on, WoodsOnce woods, MaterialDoubt doubt) =>
+        (on.Sheet >= 0 ? net.Sheets[on.Sheet].Material : BoardMaterial.Of(on.Part, [])) is { } wood ? woods.Of(wood) : BoardStuff.Insulation(Words(on.Part), doubt);
 
     private SheetFace FaceAbove(int cell, DryingCare care, DryingAir air, MaterialDoubt doubt)
     {
@@ -216,13 +239,13 @@ internal sealed class AsBuilt
 
     private static string Words(Part part) => part.Made.Count > 0 ? string.Join(", ", part.Made.Select(l => l.Material)) : part.Name;
 
-    private List<SheetLink> Links()
+    private List<SheetLink> Links(int[] columns)
     {
         List<SheetLink> links = [];
-        foreach (var link in net.Surface.Links)
+        for (var l = 0; l < net.Surface.Links.Count; l++)
         {
-            if (layerOf[link.A] > 0 || layerOf[link.B] > 0) continue;
-            links.Add(new(columnOf[link.A], columnOf[link.B], link.Conductance * UnderSheet(link.A, link.B)));
+            var link = net.Surface.Links[l];
+            if (columns[link.A] >= 0 && columns[link.B] >= 0) links.Add(new(columns[link.A], columns[link.B], link.Conductance * underSheet[l]));
         }
         return links;
     }

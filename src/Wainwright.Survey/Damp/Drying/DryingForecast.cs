@@ -67,4 +67,10 @@ public sealed record DampHistory(DampMap Map, IReadOnlyList<DampStory> Stories, 
 {
     /// <summary>What stands behind it.</summary>
     public static Basis Basis => Methods.Moisture.Drying.SheetMaterial.Basis;
+
+    /// <summary>The map of the same day with the wetting as what was thought beforehand: the readings laid over the computed course. Null when nothing reads wet.</summary>
+    public DampMap? Combined { get; init; }
+
+    /// <summary>What the courses say at each reading of the map that belongs to a wet patch, without the readings laid over: 5, 50 and 95 of 100.</summary>
+    public IReadOnlyList<(DampReading Reading, Span Percent)> AtReadings { get; init; } = [];
 }

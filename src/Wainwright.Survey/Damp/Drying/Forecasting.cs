@@ -56,7 +56,7 @@ public static class Forecasting
         double[][] starts = [.. new[] { LowStart, 0.5, HighStart }.Select(share => cells.Select(c => map.Field.QuantilePercent(c, share)).ToArray())];
         double done = 0;
         var guard = new Lock();
-        var courses = DryingCourses.Of(doubt => built.Under(care, air, doubt), starts, air, when, share =>
+        var courses = DryingCourses.Of(doubt => built.Under(care, air, doubt, SlicesOfSheet.Fine), starts, air, when, share =>
         {
             lock (guard) progress?.Report(Math.Min(1, done += share));
         }, cancellation);

@@ -1,0 +1,56 @@
+using Wainwright.Methods.Moisture;
+
+namespace Wainwright.Survey.Damp.Drying;
+
+/// <summary>How well a course fits the readings of its patch.</summary>
+internal static class PatchWeighing
+{
+    // a course is taken to tell what is over the dry board within a factor of 1.7 (one standard deviation), and nothing within so many points of dry. Own rules
+    private const double CourseFactor = 0.55, NearDryPoints = 2;
+
+    /// <summary>The dry board of a job [%]: the mean of its dry references, else the driest of its materials.</summary>
+    public static double DryPercent(DampMap map)
+    {
+        var references = map.Readings.Where(r => r.IsReference && r.Made.Bound == MeterReading.Bound.About).Select(r => r.Made.Percent).ToList();
+        var driest = map.DryBoards.Min(d => d.Percent);
+        return references.Count > 0 ? Math.Min(references.Average(), driest + DampPatch.WetPoints) : driest;
+    }
+
+    /// <summary>The room over the time of the wetting: as warm as read, as humid as the dry boards have it.</summary>
+    public static DryingAir Room(DampMap map, double dryPercent)
+    {
+        var air = DryingAir.Of(map);
+        return air with { HumidityFraction = Math.Clamp(PanelEquilibrium.HumidityFraction(dryPercent, air.C, BoardStuff.PanelFactor), 0.2, 0.9) };
+    }
+
+    /// <summary>How far a course is from a reading, in standard deviations: positive when the course is wetter.</summary>
+    /// <remarks>On the logarithm of what is over the dry board, as water in a van runs where no course can know: a factor counts, not points.</remarks>
+    public static double Off(DampReading reading, double coursePercent, double dryPercent)
+    {
+        double Excess(double percent) => Math.Max(0, percent - dryPercent) + NearDryPoints;
+        var read = Excess(reading.Made.Percent);
+        var meter = reading.SigmaPoints / read;
+        return Math.Log(Excess(coursePercent) / read) / Math.Sqrt((meter * meter) + (CourseFactor * CourseFactor));
+    }
+
+    /// <summary>Logarithm of how likely the readings are, were the course true; a bound counts as a bound.</summary>
+    public static double LogLikelihood(DampPatch patch, WaterCourse course, double dryPercent)
+    {
+        double sum = 0;
+        for (var r = 0; r < patch.Readings.Count; r++)
+        {
+            var made = patch.Readings[r].Made;
+            var z = Off(patch.Readings[r], course.AtReadings[r], dryPercent);
+            sum += made.Bound switch
+            {
+                MeterReading.Bound.AtLeast => LogBelow(z),
+                MeterReading.Bound.AtMost => LogBelow(-z),
+                _ => -0.5 * z * z,
+            };
+        }
+        return sum;
+    }
+
+    // the bell curve's share below, near enough by the logistic curve
+    private static double LogBelow(double z) => z < -20 ? 1.702 * z : -Math.Log(1 + Math.Exp(-1.702 * z));
+}
