@@ -19,6 +19,9 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
     /// <summary>How they got wet; null when nobody asked.</summary>
     public DampSinceAnswer? Since { get; init; }
 
+    /// <summary>The drying log, where it was asked for.</summary>
+    public DampLogAnswer? Log { get; init; }
+
     /// <summary>How the boards dry; null when nobody asked.</summary>
     public DampForecastAnswer? Drying { get; init; }
 
@@ -72,6 +75,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
             minutes = n.Minutes,
         }),
         cut = Cut?.ForPrograms(),
+        log = Log?.ForPrograms(),
         since = Since?.ForPrograms(),
         drying = Drying?.ForPrograms(),
     };
@@ -91,6 +95,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
         if (asked > 0) Next(at, ink);
         Cut?.InWords(at);
         Since?.InWords(at);
+        Log?.InWords(at);
         Drying?.InWords(at);
         at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{map.Job.Id}: {Count(DampAdvice.CutOrProbe)} to probe or cut, {Count(DampAdvice.Dry)} to dry, {Count(DampAdvice.CannotTell)} cannot be told, {Count(DampAdvice.Keep)} keep; {map.Readings.Count} readings on {map.Net.Cells.Count} pieces of board")));
         at.Out.WriteLine(ink.Faint($"caution: {DampMap.Caution}"));

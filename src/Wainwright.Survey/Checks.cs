@@ -1,5 +1,6 @@
 using Wainwright.Fitout;
 using Wainwright.Survey.Combustion;
+using Wainwright.Survey.Damp;
 using Wainwright.Survey.Electrics;
 using Wainwright.Survey.Retention;
 using Wainwright.Survey.Weight;
@@ -31,6 +32,7 @@ public static class Checks
         (job, _) => HeaterKeepsItsVolts.Of(job),
         (job, _) => LiftedLidStaysUp.Of(job),
         (job, _) => TankFittingsStayDry.Of(job),
+        (job, _) => OpenedBoardIsDry.Of(job),
         ExtinguisherIsInDate.Of,
         (job, _) => SidesAreLevel.Of(job),
         (job, _) => MassSheetAgrees.Of(job),

@@ -12,7 +12,7 @@ public sealed class DampTests
     {
         var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
         var answer = ran.Json;
-        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "since", "drying"], Names(answer));
+        Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "log", "since", "drying"], Names(answer));
         var sheet = answer.GetProperty("sheets")[0];
         Assert.Equal(["id", "name", "material", "areaM2", "readings", "over", "wettestPercent", "wettestAt", "unreadShare", "advice", "because"], Names(sheet));
         Assert.Equal([16, 20, 28], sheet.GetProperty("over").EnumerateArray().Select(o => o.GetProperty("thresholdPercent").GetDouble()));
@@ -33,6 +33,20 @@ public sealed class DampTests
         Assert.Equal(["assumed", "caution", "boards"], Names(cut));
         Assert.Equal(["id", "name", "fate", "pieces", "litres", "litresOut", "screws", "insulation", "lines", "wrongMinutes", "wrongIfKeptMinutes", "because"], Names(cut.GetProperty("boards")[0]));
         Assert.Contains("what to keep, dry and cut", Ran.Wain("damp", Workshop, "--cut", "--long-wet").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_drying_log_has_the_documented_shape_and_is_null_unless_asked()
+    {
+        Assert.Equal(JsonValueKind.Null, Ran.Wain("damp", Workshop, "--json").Json.GetProperty("log").ValueKind);
+        var log = Ran.Wain("damp", Workshop, "--log", "--promised", "2026-05-20", "--json").Json.GetProperty("log");
+        Assert.Equal(["firstDay", "mayCover", "readyOnDay", "caution", "points"], Names(log));
+        var point = Assert.Single(log.GetProperty("points").EnumerateArray());
+        Assert.Equal(["id", "where", "sheet", "targetPercent", "pace", "dryOnDay", "because", "gate", "visits"], Names(point));
+        Assert.Equal("cannotTell", point.GetProperty("pace").GetString());
+        Assert.Equal(["verdict", "targetMet", "changePoints", "spanHours", "missing"], Names(point.GetProperty("gate")));
+        Assert.Equal(["reading", "takenAt", "day", "percent", "atLeast", "foretold"], Names(point.GetProperty("visits")[0]));
+        Assert.Contains("drying log from 2026-05-11", Ran.Wain("damp", Workshop, "--log").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -65,6 +79,7 @@ public sealed class DampTests
     [InlineData("--on", "2.3.2026")]
     [InlineData("--next", "21")]
     [InlineData("--threshold", "99")]
+    [InlineData("--promised", "2026-05-20")]
     public void A_wrong_option_is_bad_input(string option, string value) => Assert.Equal(Exit.BadInput, Ran.Wain("damp", Workshop, option, value).Exit);
 
     static string[] Names(JsonElement of) => [.. of.EnumerateObject().Select(p => p.Name)];

@@ -79,8 +79,15 @@ static class FullVan
             Cable("thick", new(6, 0.1)), Cable("thin", new(0.9, 0.05)), Cable("middling", new(2.5, 0.1)),
             new() { Id = new("hose"), Name = "gas hose", Medium = Medium.Gas, Build = LineBuild.Hose, From = new(), To = new(), MadeOn = A.Day.AddYears(-11), Known = Known.Seen },
         ],
+        Points =
+        [
+            new() { Id = new("dry"), At = new(1_000, 500, 1_800), Where = "lining where no water came", Part = new("lining"), Material = "ply", Mode = "long pins" },
+            new() { Id = new("wet"), At = new(1_050, 550, 1_800), Where = "lining under the leak", Part = new("lining"), Material = "ply", Mode = "long pins", DryReference = new PointId("dry") },
+            new() { Id = new("foot"), At = new(2_050, 100, 50), Where = "foot of the cabinet", Part = new("cabinet"), Material = "ply", Mode = "long pins", DryReference = new PointId("dry") },
+        ],
         Readings =
         [
+            .. Moist("dry", 12.1, 12, 11.9), .. Moist("wet", 24, 13.4, 13.1), .. Moist("foot", 25, 19, 17.5),
             Megohm("R1", 0.6, null), Megohm("R2", 6, "R1"), Megohm("R3", 1.4, null),
             .. Pull("F1", 200, "S1", 3, 0), .. Pull("F2", 0, "S2", 2, 1),
         ],
@@ -122,6 +129,11 @@ static class FullVan
     {
         Id = new(id), Name = id, Medium = Medium.Dc, Build = LineBuild.Cable, From = new(), To = new(), ConductorMm2 = mm2, ProtectedBy = new("fuse"), Known = Known.Seen,
     };
+
+    static IEnumerable<Reading> Moist(string point, params IReadOnlyList<double> percent) => percent.Select((v, i) => new Reading
+    {
+        Id = new($"{point} {i}"), Quantity = Quantity.Moisture, Value = v, Unit = "%", Point = new PointId(point), TakenAt = At.AddDays(5 * i), AirC = 20, AirRhPercent = 45, Conditions = "heat off overnight", Instrument = "pin meter",
+    });
 
     static Reading Megohm(string id, double value, string? corrects) => new()
     {

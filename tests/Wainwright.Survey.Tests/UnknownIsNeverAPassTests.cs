@@ -45,7 +45,7 @@ public sealed class UnknownIsNeverAPassTests
         [
             "heater-burner-air", "co-alarm-in-date", "gas-drop-out", "gas-hose-in-date", "mains-outlet-near-water", "residual-current-trips", "mains-insulation",
             "mains-below-leak", "fuse-guards-cable", "overhead-fixings", "held-in-driving", "held-in-crash", "pull-leaves-no-set", "stays-shut", "shelf-goods-stay", "axle-load", "plated-mass", "axle-load-loaded", "plated-mass-loaded",
-            "heater-circulation-air", "heater-burner-air-pipe", "heater-supply-volts", "lid-stays-up", "tank-fittings-dry", "extinguisher-in-date", "sides-level", "mass-sheet-agrees",
+            "heater-circulation-air", "heater-burner-air-pipe", "heater-supply-volts", "lid-stays-up", "tank-fittings-dry", "opened-board-is-dry", "extinguisher-in-date", "sides-level", "mass-sheet-agrees",
         ];
         Assert.Equal(ids, checks.Select(c => c.Id).Distinct());
     }

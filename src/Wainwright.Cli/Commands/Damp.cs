@@ -17,6 +17,8 @@ internal static class Damp
         var threshold = new Option<double[]>("--threshold") { HelpName = "PERCENT", AllowMultipleArgumentsPerToken = true, Description = "Areas over this moisture instead of over 16, 20 and 28 %; 5 to 60. May stand several times." };
         var cut = new Option<bool>("--cut") { Description = "Also what to keep, dry and cut, with the cut line, the water and what is behind it." };
         var longWet = new Option<bool>("--long-wet") { Description = "For --cut: it has stood wet for months, so past saving from 20 % instead of 28." };
+        var log = new Option<bool>("--log") { Description = "Also the drying log: all visits of each point against what was foretold, the day it is dry, whether it may be covered." };
+        var promised = new Option<string?>("--promised") { HelpName = "DAY", Description = "With --log: the day on which all was promised dry, as 2026-03-20; a point that will miss it is late." };
         var already = Plan.Parts("--already-out", "This part is out already, for --next. Without it, what is out at the stage of the newest reading.", "--out");
         var forecast = new Option<double?>("--forecast") { HelpName = "DAYS", Description = "Also how the wet boards dry, looking so many days ahead: days until dry with their range, under each care." };
         var care = new Option<string[]>("--care") { HelpName = "CARE", AllowMultipleArgumentsPerToken = true, Description = $"With --forecast: only this care, one of {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}. May stand several times." };
@@ -30,11 +32,12 @@ internal static class Damp
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --next 3
               wain damp J-014 --threshold 15 --json
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --cut
+              wain damp demo/touring-camper.wain.json --log --promised 2026-03-20
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --forecast 90
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --since
 
             Every board dry: exit 0. A board is wet: 1. None is wet but one cannot be told: 3.
-            """) { job, on, next, threshold, cut, longWet, already, forecast, care, since, members, store, json };
+            """) { job, on, next, threshold, cut, longWet, log, promised, already, forecast, care, since, members, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetValue(next) is < 0 or > 20) line.AddError("--next is 0 to 20.");
@@ -42,14 +45,17 @@ internal static class Damp
             if (line.GetValue(forecast) is { } far && !(far is > 0 and <= Forecasting.MostDays)) line.AddError($"--forecast is above 0, at most {Forecasting.MostDays:0} days.");
             if (line.GetValue(care)?.Any(c => DampForecastAnswer.Cares.All(known => known.Word != c)) == true) line.AddError($"--care is {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}.");
             if (line.GetValue(members) is < 20 or > 5000) line.AddError("--members is 20 to 5000.");
+            if (line.GetResult(promised) is not null && !line.GetValue(log)) line.AddError("--promised goes with --log.");
+            if (line.GetValue(longWet) && !line.GetValue(cut)) line.AddError("--long-wet goes with --cut.");
             if (line.GetResult(care) is not null && line.GetValue(forecast) is null) line.AddError("--care goes with --forecast.");
         });
         command.SetAction((line, stop) =>
         {
             using var given = GivenJob.Open(line.GetRequiredValue(job), line.GetValue(store), at);
-            DateOnly? day = line.GetValue(on) is { } written
-                ? DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read : throw new BadInputException($"--on {written}: write the day as 2026-03-14")
+            DateOnly? Named(Option<string?> option) => line.GetValue(option) is { } written
+                ? DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var read) ? read : throw new BadInputException($"{option.Name} {written}: write the day as 2026-03-14")
                 : null;
+            var day = Named(on);
             var map = DampMapping.Of(given.Job, day, line.GetValue(threshold)) ?? throw new BadInputException($"{given.Job.Id} has no measured part of wood: give floor and linings their solids and what they are made of");
             var places = NextReadings.Of(map, line.GetValue(next), NextReadings.Decides(map), line.GetResult(already) is null ? null : Plan.Known(given.Job, line.GetValue(already)));
             var plan = line.GetValue(cut) ? CutPlanning.Of(map, CutStakes.Usual with { LongWet = line.GetValue(longWet) }) : null;
@@ -58,7 +64,8 @@ internal static class Damp
             var drying = line.GetValue(forecast) is { } days
                 ? DampForecastAnswer.Of(at, history?.Combined ?? map, days, [.. DampForecastAnswer.Cares.Where(c => line.GetValue(care) is not { Length: > 0 } named || named.Contains(c.Word)).Select(c => c.Care)], history, stop)
                 : null;
-            var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Since = history is null ? null : new(history), Drying = drying };
+            var visits = line.GetValue(log) ? DryingLogs.Of(given.Job, day, Named(promised)) ?? throw new BadInputException($"{given.Job.Id} has no point that was read twice or wet: there is no drying log") : null;
+            var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Log = visits is null ? null : new(visits), Since = history is null ? null : new(history), Drying = drying };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);
             return Task.FromResult(answer.Exit);

@@ -72,9 +72,10 @@ internal sealed class DampReadings
         return new(used, told);
     }
 
-    private static MeterReading.Result Made(Reading reading, bool panel)
-    {
-        var corrected = $"{reading.Instrument} {reading.Conditions} {reading.Note}".Contains("corrected", StringComparison.OrdinalIgnoreCase);
-        return MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: corrected));
-    }
+    /// <summary>A reading as it may enter a calculation.</summary>
+    public static MeterReading.Result Made(Reading reading, bool panel) =>
+        MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: IsCorrected(reading)));
+
+    /// <summary>Whether its notes say that the meter was told the temperature.</summary>
+    public static bool IsCorrected(Reading reading) => $"{reading.Instrument} {reading.Conditions} {reading.Note}".Contains("corrected", StringComparison.OrdinalIgnoreCase);
 }
