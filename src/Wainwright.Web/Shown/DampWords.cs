@@ -20,8 +20,10 @@ public static class DampWords
         _ => "? cannot tell",
     };
 
-    /// <summary>An area with its ends: <c>0.42 m² (0.10 to 0.96)</c>; a dash where there is none to speak of.</summary>
-    public static string Area(Span m2) => m2.High < 0.005 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{m2.Likely:0.00} m² ({m2.Low:0.00} to {m2.High:0.00})");
+    /// <summary>An area with its ends: <c>0.42 m² (0.10 to 0.96)</c>, <c>up to 0.04 m²</c> where likely there is none, a dash where there is none to speak of.</summary>
+    public static string Area(Span m2) => m2.High < 0.005 ? "–"
+        : m2.Likely < 0.005 ? string.Create(CultureInfo.InvariantCulture, $"up to {m2.High:0.00} m²")
+        : string.Create(CultureInfo.InvariantCulture, $"{m2.Likely:0.00} m² ({m2.Low:0.00} to {m2.High:0.00})");
 
     /// <summary>What becomes of a board.</summary>
     public static string Of(BoardFate fate) => fate switch

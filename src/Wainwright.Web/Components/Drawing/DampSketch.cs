@@ -10,10 +10,13 @@ namespace Wainwright.Web.Components.Drawing;
 /// <param name="Day">The day shown, in words.</param>
 public sealed record DampSketch(object Boards, IReadOnlyList<int> Bands, string Day)
 {
-    /// <summary>The boards of a map with its readings.</summary>
-    public static object Of(DampMap map)
+    /// <summary>The boards of a map with its readings, and the places to read next.</summary>
+    public static object Of(DampMap map, IReadOnlyList<NextReading> next)
     {
         ArgumentNullException.ThrowIfNull(map);
+        ArgumentNullException.ThrowIfNull(next);
+        var read = map.Readings.Select(r => new { key = $"pin {r.Point}", at = Sketch.At(map.Job.Points.First(p => p.Id == r.Point).At), text = $"{r.Point} {DampWords.Read(r.Made)}", look = DampWords.Band(map.ThresholdsPercent, r.Made.Percent) > 0 ? "pin wet" : "pin dry" });
+        var open = next.Select((n, i) => new { key = $"next {i + 1}", at = Sketch.At(n.At), text = $"read {i + 1}", look = "pin next" });
         return new
         {
             boxes = map.Net.Cells.SelectMany(c => Sketch.At(c.Low).Concat(Sketch.At(c.High))),
@@ -22,7 +25,7 @@ public sealed record DampSketch(object Boards, IReadOnlyList<int> Bands, string 
             boards = map.Net.Sheets.Select(s => s.Part.Text),
             shell = map.Net.Sheets.Select(s => s.System is PartSystem.Floor or PartSystem.Lining),
             bands = map.ThresholdsPercent.Count + 1,
-            pins = map.Readings.Select(r => new { key = $"pin {r.Point}", at = Sketch.At(map.Job.Points.First(p => p.Id == r.Point).At), text = $"{r.Point} {DampWords.Read(r.Made)}", look = DampWords.Band(map.ThresholdsPercent, r.Made.Percent) > 0 ? "pin wet" : "pin dry" }),
+            pins = read.Concat(open),
         };
     }
 
