@@ -68,7 +68,7 @@ public static class Histories
         {
             var (story, source, cells, before) = stories[s];
             var own = story == WaterStory.Condensation ? members - toLeaks : (toLeaks * (s + 1) / patch.Leaks.Count) - (toLeaks * s / patch.Leaks.Count);
-            var sampled = new WaterStories([.. cells.Select(c => map.Net.Cells[c].Middle)], draw => WaterCourse.Of(map, built, patch, cells, air, draw, stop), course => PatchWeighing.LogLikelihood(patch, course, dry));
+            var sampled = new WaterStories([.. cells.Select(c => map.Net.Cells[c].Middle)], draw => WaterCourse.Of(map, built, patch, cells, air, draw, stop), course => PatchWeighing.LogLikelihood(patch, course, dry), course => PatchWeighing.Offs(patch, course, dry));
             sampled.Run(Math.Max(4, own), DrawFrom + s, told, stop);
             made.Add(new(story, source, cells, sampled, Math.Log(before) + sampled.LogEvidence));
         }
@@ -114,7 +114,7 @@ public static class Histories
     private static List<string> Told(List<PatchHistory> histories) =>
     [
         "air, materials, wicking, airing and how wide water spread before boards took it up are drawn anew for each course; what came in is one leak or one condensation for each patch, not both",
-        string.Create(CultureInfo.InvariantCulture, $"before any reading: since 7 to 500 days, a leak 0.003 to 0.8 l a day, condensation 0.001 to 0.1 l a day and m², chance of condensation {CondensationBefore}: own rules, no source"),
+        string.Create(CultureInfo.InvariantCulture, $"before any reading: since 7 to 500 days, a leak of 0.1 to 40 l, condensation of 0.05 to 5 l a m², chance of condensation {CondensationBefore}: own rules, no source"),
         .. histories.SelectMany(h => h.Told),
     ];
 }

@@ -24,8 +24,8 @@ internal sealed record WaterCourse(double SinceDays, double Litres, double Litre
         /// <summary>How long ago it began.</summary>
         Since,
 
-        /// <summary>How fast it came.</summary>
-        Rate,
+        /// <summary>How much came.</summary>
+        Litres,
 
         /// <summary>Whether it grew or fell.</summary>
         Growth,
@@ -52,7 +52,7 @@ internal sealed record WaterCourse(double SinceDays, double Litres, double Litre
     public static readonly int Marks = Enum.GetValues<Mark>().Length;
 
     // 5, 50 and 95 of 100 before any reading: own rules, no source
-    private static readonly (double Low, double Likely, double High) Since = (7, 60, 500), LitresPerDay = (0.003, 0.05, 0.8), LitresPerDayM2 = (0.001, 0.01, 0.1), SpreadMm = (60, 200, 600);
+    private static readonly (double Low, double Likely, double High) Since = (7, 60, 500), LitresLet = (0.1, 2, 40), LitresPerM2 = (0.05, 0.5, 5), SpreadMm = (60, 200, 600);
 
     private const double HumidityPoints = 0.05, GrowthFactor = 1.8, LeastSpread = 0.05, FullFrom = 0.6;
 
@@ -79,7 +79,8 @@ internal sealed record WaterCourse(double SinceDays, double Litres, double Litre
             : AlongTheSkin(map.Net, patch, built);
         var since = Between(At(Mark.Since), Since);
         var stopped = 0.3 * since * Math.Pow(NormalShare(At(Mark.Stopped)), 2);
-        var kgPerDay = places.Count > 0 ? Between(At(Mark.Rate), LitresPerDay) : Between(At(Mark.Rate), LitresPerDayM2) * shares.Sum(s => map.Net.Cells[patch.Cells[s.Cell]].AreaMm2 * 1e-6);
+        var kg = places.Count > 0 ? Between(At(Mark.Litres), LitresLet) : Between(At(Mark.Litres), LitresPerM2) * shares.Sum(s => map.Net.Cells[patch.Cells[s.Cell]].AreaMm2 * 1e-6);
+        var kgPerDay = kg / (since - stopped);
         var run = new DryingRun(sheets.Net, room.HumidityFraction, Steps);
         var before = run.WaterKg;
         List<double> days = [];

@@ -5,14 +5,14 @@ namespace Wainwright.Survey.Damp.Drying;
 /// Cornuet, Marin, Mira, Robert 2012 (Scand. J. Stat. 39), from memory: after each round the next draws come from kernels round the likely ones, tempered so that
 /// enough of them count; every draw is weighed by prior times likelihood over the mixture of all rounds. The mean weight is how well the story as a whole fits.
 /// </remarks>
-internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<WaterDraw, WaterCourse> course, Func<WaterCourse, double> logLikelihood)
+internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<WaterDraw, WaterCourse> course, Func<WaterCourse, double> logLikelihood, Func<WaterCourse, double[]> offs)
 {
-    private static readonly double[] Rounds = [0.35, 0.15, 0.15, 0.15, 0.2];
+    private static readonly double[] Rounds = [0.3, 0.14, 0.14, 0.14, 0.14, 0.14];
 
-    private const double FromPrior = 0.2, KernelWidth = 0.6, LeastWidth = 0.15, PlaceMm = 150, CountingShare = 0.15, LeastCounting = 6;
+    private const double FromPrior = 0.15, FromBell = 0.85, KernelWidth = 0.6, LeastWidth = 0.15, PlaceMm = 150, CountingShare = 0.15, LeastCounting = 6;
 
     /// <summary>A round: what its draws came from.</summary>
-    private sealed record Round(int Count, IReadOnlyList<(WaterDraw Draw, double Weight)> Kernels, double[] Width);
+    private sealed record Round(int Count, IReadOnlyList<(WaterDraw Draw, double Weight)> Kernels, double[] Width, BellOfMarks? Bell);
 
     private readonly List<WaterDraw> draws = [];
 
@@ -64,8 +64,8 @@ internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<Wate
 
     private Round Next(int count)
     {
-        if (draws.Count == 0) return new(count, [], []);
-        var weights = Tempered(LogWeights, Math.Max(LeastCounting, CountingShare * draws.Count));
+        if (draws.Count == 0) return new(count, [], [], null);
+        var weights = Tempered(LogWeights, Math.Max(LeastCounting, CountingShare * draws.Count), out var power);
         var width = new double[WaterCourse.Marks];
         for (var m = 0; m < width.Length; m++)
         {
@@ -73,7 +73,8 @@ internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<Wate
             var variance = draws.Select((d, i) => weights[i] * (d.Marks[m] - mean) * (d.Marks[m] - mean)).Sum();
             width[m] = Math.Max(LeastWidth, KernelWidth * Math.Sqrt(variance));
         }
-        return new(count, [.. draws.Select((d, i) => (d, weights[i])).Where(k => k.Item2 > 1e-6)], width);
+        var bell = BellOfMarks.Of([.. draws.Select(d => d.Marks)], [.. Courses.Select(offs)], weights, power);
+        return new(count, [.. draws.Select((d, i) => (d, weights[i])).Where(k => k.Item2 > 1e-6)], width, bell);
     }
 
     private WaterDraw Draw(Round round, Random chance)
@@ -83,7 +84,9 @@ internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<Wate
             return new(places.Count > 0 ? chance.Next(places.Count) : 0, [.. Enumerable.Range(0, WaterCourse.Marks).Select(_ => Normal())]);
         var kernel = Pick(round.Kernels.Select(k => k.Weight), chance);
         var from = round.Kernels[kernel].Draw;
-        return new(places.Count > 0 ? Pick(PlaceShares(from.Place), chance) : 0, [.. from.Marks.Select((m, i) => m + (round.Width[i] * Normal()))]);
+        var place = places.Count > 0 ? Pick(PlaceShares(from.Place), chance) : 0;
+        if (chance.NextDouble() < FromBell) return new(place, round.Bell!.Draw(Normal));
+        return new(place, [.. from.Marks.Select((m, i) => m + (round.Width[i] * Normal()))]);
     }
 
     private static int Pick(IEnumerable<double> shares, Random chance)
@@ -119,26 +122,32 @@ internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<Wate
         var prior = LogPrior(draw);
         if (round.Kernels.Count == 0) return prior;
         List<double> terms = [Math.Log(FromPrior) + prior];
+        var atAny = 0.0;
         foreach (var (from, weight) in round.Kernels)
         {
-            var log = Math.Log((1 - FromPrior) * weight) - (WaterCourse.Marks * HalfLogTwoPi);
+            var atPlace = places.Count > 0 ? Math.Max(1e-300, PlaceShares(from.Place)[draw.Place]) : 1;
+            atAny += weight * atPlace;
+            var log = Math.Log((1 - FromPrior) * (1 - FromBell) * weight * atPlace) - (WaterCourse.Marks * HalfLogTwoPi);
             for (var m = 0; m < round.Width.Length; m++)
             {
                 var z = (draw.Marks[m] - from.Marks[m]) / round.Width[m];
                 log -= (0.5 * z * z) + Math.Log(round.Width[m]);
             }
-            if (places.Count > 0) log += Math.Log(Math.Max(1e-300, PlaceShares(from.Place)[draw.Place]));
             terms.Add(log);
         }
+        terms.Add(Math.Log((1 - FromPrior) * FromBell * atAny) + round.Bell!.LogDensity(draw.Marks));
         return LogSum(terms);
     }
 
     private static readonly double HalfLogTwoPi = 0.5 * Math.Log(2 * Math.PI);
 
     /// <summary>Weights that sum to 1, raised to the power at which so many of them count: 1 where enough do anyway.</summary>
-    public static double[] Tempered(IReadOnlyList<double> logWeights, double counting)
+    public static double[] Tempered(IReadOnlyList<double> logWeights, double counting) => Tempered(logWeights, counting, out _);
+
+    private static double[] Tempered(IReadOnlyList<double> logWeights, double counting, out double power)
     {
         double low = 0, high = 1;
+        power = 1;
         if (Effective(Normalised(logWeights, 1)) >= counting) return Normalised(logWeights, 1);
         for (var i = 0; i < 30; i++)
         {
@@ -146,6 +155,7 @@ internal sealed class WaterStories(IReadOnlyList<Fitout.Place> places, Func<Wate
             if (Effective(Normalised(logWeights, middle)) >= counting) low = middle;
             else high = middle;
         }
+        power = low;
         return Normalised(logWeights, low);
     }
 

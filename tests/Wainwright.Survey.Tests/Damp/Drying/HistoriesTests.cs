@@ -7,7 +7,7 @@ namespace Wainwright.Survey.Tests.Damp.Drying;
 
 public sealed class HistoriesTests(ITestOutputHelper said)
 {
-    const int Twins = 12, Members = 100;
+    const int Twins = 12, Members = 120;
 
     static DampHistory Of(DampMap map, int members = Members) => Histories.Of(map, members, cancellation: TestContext.Current.CancellationToken);
 
