@@ -26,11 +26,11 @@ static class Field
             var percent = 12 + (25 * Math.Exp(-((x * x) + (y * y)) / 400_000)) + chance.NextDouble() - 0.5;
             seen.Add(percent > MeterReading.HighestPercent ? new(cell, MeterReading.HighestPercent, 1, MeterReading.Bound.AtLeast) : new(cell, percent, 1));
         }
-        var priors = new FieldPriors { FloorPercent = 10.5 };
+        var priors = new FieldPriors();
         Median.Of(string.Create(CultureInfo.InvariantCulture, $"field: {readings} readings on {net.Cells.Count} cells, fit and map"), 3, () =>
         {
             var map = DampField.Fit(net, seen, priors);
-            return Enumerable.Range(0, net.Cells.Count).Count(c => map.ProbabilityOver(c, 20) > 0.5 && map.SpreadOfPoints(c) > 0);
+            return Enumerable.Range(0, net.Cells.Count).Count(c => map.MeanPercent(c) > 14 && map.SpreadOfPoints(c) > 0 && map.ProbabilityOver(c, 16) + map.ProbabilityOver(c, 20) + map.ProbabilityOver(c, 28) > 1);
         }, 1000);
         return 0;
     }

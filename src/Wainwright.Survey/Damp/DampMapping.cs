@@ -31,7 +31,6 @@ public static class DampMapping
         var field = DampField.Fit(net.Surface, [.. readings.Used.Select(r => r.Seen)], new()
         {
             DryPercent = [.. net.Materials.Select(m => BoardMaterial.IsPanel(m) ? dry.PanelPercent : dry.WoodPercent)],
-            FloorPercent = Math.Max(0, Math.Min(dry.PanelPercent, dry.WoodPercent) - DryBoard.OverTheFloorPoints),
             DrySigmaPoints = dry.SigmaPoints,
             GroupOfSheet = [.. net.Sheets.Select(s => s.Group)],
             TrendPercent = trendPercent,

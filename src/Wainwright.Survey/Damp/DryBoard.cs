@@ -14,9 +14,6 @@ internal sealed record DryBoard(double WoodPercent, double PanelPercent, double 
     // published tables part by two points; without air nothing but habit is left. Own rule
     private const double WithAirPoints = 2, WithoutAirPoints = 3, UsualPercent = 12;
 
-    /// <summary>How far under a dry board the floor of the field lies [points]; own rule.</summary>
-    public const double OverTheFloorPoints = 1.5;
-
     public const string WithoutAir = "no air reading: 12 % taken, common practice, no source";
 
     public static DryBoard Of(Job job, IReadOnlyList<DampReading> used)

@@ -4,7 +4,8 @@ namespace Wainwright.Methods.Moisture.Field;
 /// <remarks>
 /// Each cell is judged keep or cut by what costs less on average. A reading moves all means that go together with its cell; the
 /// gain is today's expected cost less the expected cost after it, over what it may show. Places are taken one after another, each
-/// with the earlier ones read (their spread known, their outcome not). The likeliest range and spread stands for all.
+/// with the earlier ones read (their spread known, their outcome not). The three likeliest combinations stand for all; which of them is
+/// right is told by the reading too.
 /// </remarks>
 public static class ReadingWorth
 {
@@ -30,20 +31,14 @@ public static class ReadingWorth
     /// <param name="LeftCost">Expected cost that is left after it and the earlier ones.</param>
     public sealed record Place(int Candidate, double Gain, double LeftCost);
 
-    // five-point Gauss–Hermite for a normal curve: places and weights
-    static readonly (double At, double Weight)[] Outcomes =
-    [
-        (-2.856970013872806, 0.011257411327721), (-1.355626179974266, 0.222075922005613), (0, 0.533333333333333), (1.355626179974266, 0.222075922005613), (2.856970013872806, 0.011257411327721),
-    ];
+    // what a reading may show, by how likely it is to show less: edges of the slices, finer at both ends
+    static readonly double[] Slices = [0, 0.02, 0.07, 0.2, 0.5, 0.8, 0.93, 0.98, 1];
+
+    // combinations that are carried along, likeliest first
+    const int Carried = 3;
 
     /// <summary>Expected cost of judging every cell as it stands.</summary>
-    public static double CostNow(DampPosterior map, Stakes stakes)
-    {
-        var m = map.Likeliest;
-        double cost = 0;
-        for (var i = 0; i < m.Mean.Length; i++) cost += Loss(map, stakes, i, m.Mean[i], m.Spread[i]);
-        return cost;
-    }
+    public static double CostNow(DampPosterior map, Stakes stakes) => new State(map, stakes, []).Cost();
 
     /// <summary>The best next places, best first by gain less cost; fewer when none of the rest gains anything.</summary>
     /// <param name="map">The map as it is.</param>
@@ -57,58 +52,144 @@ public static class ReadingWorth
         Must.BePositive(stakes.CutDryPerM2);
         Must.BePositive(stakes.SigmaPoints);
         foreach (var c in candidates) Must.NotBeNegative(c.Cost);
-        var mean = map.Likeliest.Mean;
-        var variance = map.Likeliest.Spread.Select(s => s * s).ToArray();
-        var columns = candidates.Select(c => map.Covariance(c.Cell)).ToArray();
-        double Noise(int cell) => Math.Pow(map.Scale.Doubt(stakes.SigmaPoints, map.Scale.From(mean[cell])), 2);
+        var state = new State(map, stakes, [.. candidates.Select(c => c.Cell)]);
         List<Place> chosen = [];
+        var gains = new double[candidates.Count];
         while (chosen.Count < count)
         {
-            var best = -1;
-            double bestGain = 0, bestNet = double.NegativeInfinity;
-            for (var c = 0; c < candidates.Count; c++)
-            {
-                if (chosen.Any(p => p.Candidate == c)) continue;
-                var gain = Gain(map, stakes, mean, variance, columns[c], variance[candidates[c].Cell] + Noise(candidates[c].Cell));
-                if (gain <= 1e-9 || gain - candidates[c].Cost <= bestNet) continue;
-                (best, bestGain, bestNet) = (c, gain, gain - candidates[c].Cost);
-            }
-            if (best < 0) break;
-            var taken = (double[])columns[best].Clone();
-            var total = variance[candidates[best].Cell] + Noise(candidates[best].Cell);
-            for (var c = 0; c < candidates.Count; c++)
-            {
-                var share = taken[candidates[c].Cell] / total;
-                for (var i = 0; i < variance.Length; i++) columns[c][i] -= share * taken[i];
-            }
-            for (var i = 0; i < variance.Length; i++) variance[i] = Math.Max(1e-9, variance[i] - (taken[i] * taken[i] / total));
-            double left = 0;
-            for (var i = 0; i < variance.Length; i++) left += Loss(map, stakes, i, mean[i], Math.Sqrt(variance[i]));
-            chosen.Add(new(best, bestGain, left));
+            Parallel.For(0, candidates.Count, c => gains[c] = chosen.Any(p => p.Candidate == c) ? 0 : state.Gain(c));
+            var best = Enumerable.Range(0, candidates.Count).Where(c => gains[c] > 1e-9).OrderByDescending(c => gains[c] - candidates[c].Cost).Cast<int?>().FirstOrDefault();
+            if (best is not { } taken) break;
+            state.Take(taken);
+            chosen.Add(new(taken, gains[taken], state.Cost()));
         }
         return chosen;
     }
 
-    static double Gain(DampPosterior map, Stakes stakes, double[] mean, double[] variance, double[] column, double total)
+    /// <summary>The likeliest combinations side by side, as they stand after the places taken so far.</summary>
+    sealed class State
     {
-        double gain = 0;
-        var root = Math.Sqrt(total);
-        for (var i = 0; i < mean.Length; i++)
-        {
-            var shift = column[i] / root;
-            if (shift * shift < 1e-4 * variance[i]) continue;
-            var rest = Math.Sqrt(Math.Max(1e-9, variance[i] - (shift * shift)));
-            var now = Loss(map, stakes, i, mean[i], Math.Sqrt(variance[i]));
-            double after = 0;
-            foreach (var (at, weight) in Outcomes) after += weight * Loss(map, stakes, i, mean[i] + (shift * at), rest);
-            gain += now - after;
-        }
-        return gain;
-    }
+        readonly DampPosterior map;
+        readonly Stakes stakes;
+        readonly int[] at;
+        readonly double[] weight;
+        readonly double[][] mean, variance;
 
-    static double Loss(DampPosterior map, Stakes stakes, int cell, double mean, double spread)
-    {
-        var wet = NormalCurve.Below((mean - map.Scale.To(stakes.ThresholdPercent)) / spread);
-        return map.Net.Cells[cell].AreaMm2 * 1e-6 * Math.Min(wet * stakes.KeptWetPerM2, (1 - wet) * stakes.CutDryPerM2);
+        // member, candidate, cell
+        readonly double[][][] together;
+
+        // threshold over the dry board, and the dry board's variance, by cell
+        readonly double[] over, doubt2;
+
+        public State(DampPosterior map, Stakes stakes, int[] at)
+        {
+            (this.map, this.stakes, this.at) = (map, stakes, at);
+            var members = map.Members.OrderByDescending(m => m.Weight).Take(Carried).ToArray();
+            weight = [.. members.Select(m => m.Weight / members.Sum(k => k.Weight))];
+            mean = [.. members.Select(m => m.Mean)];
+            variance = [.. members.Select(m => m.Spread.Select(s => s * s).ToArray())];
+            together = [.. members.Select(m => map.Covariances(m, at))];
+            over = [.. Enumerable.Range(0, map.Net.Cells.Count).Select(i => stakes.ThresholdPercent - map.Ground.DryAt(i))];
+            doubt2 = [.. Enumerable.Range(0, map.Net.Cells.Count).Select(i => Math.Pow(map.Ground.Doubt[map.Ground.GroupOf[i]], 2))];
+        }
+
+        public double Cost()
+        {
+            double cost = 0;
+            for (var i = 0; i < over.Length; i++)
+            {
+                double wet = 0;
+                for (var m = 0; m < weight.Length; m++) wet += weight[m] * Wet(i, mean[m][i], variance[m][i]);
+                cost += Loss(i, wet);
+            }
+            return cost;
+        }
+
+        double Wet(int i, double at, double square) => NormalCurve.Below((at - over[i]) / Math.Sqrt(square + doubt2[i]));
+
+        double Loss(int i, double wet) => map.Net.Cells[i].AreaMm2 * 1e-6 * Math.Min(wet * stakes.KeptWetPerM2, (1 - wet) * stakes.CutDryPerM2);
+
+        /// <summary>What each slice of outcomes does: the members' new weights, and by how many of the place's own covariances means and variances move.</summary>
+        (double Chance, double[] Weight, double[] Shift, double[] Fall)[] Outcomes(int candidate)
+        {
+            var cell = at[candidate];
+            var (dry, sigma) = (map.Ground.DryAt(cell), Math.Sqrt((stakes.SigmaPoints * stakes.SigmaPoints) + doubt2[cell]));
+            var told = new (double, double[], double[], double[])[Slices.Length - 1];
+            for (var s = 0; s + 1 < Slices.Length; s++)
+            {
+                var seen = new FieldObservation(cell, dry + Shown((Slices[s] + Slices[s + 1]) / 2, cell, sigma), stakes.SigmaPoints);
+                var (weights, shift, fall) = (new double[weight.Length], new double[weight.Length], new double[weight.Length]);
+                for (var m = 0; m < weight.Length; m++)
+                {
+                    var (log, newMean, newVariance) = Ramp.Given(seen, dry, sigma, mean[m][cell], variance[m][cell]);
+                    weights[m] = weight[m] * Math.Exp(log);
+                    shift[m] = (newMean - mean[m][cell]) / variance[m][cell];
+                    fall[m] = Math.Max(0, variance[m][cell] - newVariance) / (variance[m][cell] * variance[m][cell]);
+                }
+                var sum = Math.Max(double.Epsilon, weights.Sum());
+                told[s] = (Slices[s + 1] - Slices[s], [.. weights.Select(w => w / sum)], shift, fall);
+            }
+            return told;
+        }
+
+        /// <summary>What the meter shows over the dry board with a given chance of showing less [points].</summary>
+        double Shown(double share, int cell, double sigma)
+        {
+            var (low, high) = (-6 * sigma, (6 * sigma) + Enumerable.Range(0, weight.Length).Max(m => Math.Max(0, mean[m][cell] + (6 * Math.Sqrt(variance[m][cell])))));
+            while (high - low > 1e-3)
+            {
+                var middle = (low + high) / 2;
+                double below = 0;
+                for (var m = 0; m < weight.Length; m++) below += weight[m] * Ramp.Below(middle, mean[m][cell], Math.Sqrt(variance[m][cell]), sigma);
+                if (below < share) low = middle;
+                else high = middle;
+            }
+            return (low + high) / 2;
+        }
+
+        public double Gain(int candidate)
+        {
+            var outcomes = Outcomes(candidate);
+            double gain = 0;
+            for (var i = 0; i < over.Length; i++)
+            {
+                // a cell that hardly goes together with the place learns nothing
+                var far = true;
+                for (var m = 0; m < weight.Length && far; m++) far = together[m][candidate][i] * together[m][candidate][i] < 1e-3 * variance[m][i] * variance[m][at[candidate]];
+                if (far) continue;
+                double before = 0, after = 0;
+                foreach (var (chance, weights, shift, fall) in outcomes)
+                {
+                    double wet = 0;
+                    for (var m = 0; m < weights.Length; m++)
+                    {
+                        var c = together[m][candidate][i];
+                        wet += weights[m] * Wet(i, mean[m][i] + (c * shift[m]), Math.Max(1e-9, variance[m][i] - (c * c * fall[m])));
+                    }
+                    before += chance * wet;
+                    after += chance * Loss(i, wet);
+                }
+                // today's judgement by the same slices, so that knowing more never costs
+                gain += Loss(i, before) - after;
+            }
+            return gain;
+        }
+
+        /// <summary>The place as read: its spread known, its outcome not.</summary>
+        public void Take(int candidate)
+        {
+            var outcomes = Outcomes(candidate);
+            for (var m = 0; m < weight.Length; m++)
+            {
+                var fall = outcomes.Sum(o => o.Chance * o.Fall[m]);
+                var taken = (double[])together[m][candidate].Clone();
+                for (var i = 0; i < taken.Length; i++) variance[m][i] = Math.Max(1e-9, variance[m][i] - (taken[i] * taken[i] * fall));
+                for (var c = 0; c < at.Length; c++)
+                {
+                    var share = taken[at[c]] * fall;
+                    for (var i = 0; i < taken.Length; i++) together[m][c][i] -= share * taken[i];
+                }
+            }
+        }
     }
 }

@@ -5,11 +5,11 @@ namespace Wainwright.Methods.Tests.Moisture.Field;
 /// <summary>The same field the slow way: full matrices, no ordering, no trick.</summary>
 sealed class DenseField
 {
-    public DenseField(SurfaceNet net, double rangeMm, double spreadPoints, double drySigma)
+    public DenseField(SurfaceNet net, double rangeMm, double spreadPoints)
     {
         var n = net.Cells.Count;
         var k = new double[n, n];
-        for (var i = 0; i < n; i++) k[i, i] = 8 / (rangeMm * rangeMm) * net.Cells[i].AreaMm2;
+        for (var i = 0; i < n; i++) k[i, i] = 16 / (rangeMm * rangeMm) * net.Cells[i].AreaMm2;
         foreach (var l in net.Links)
         {
             k[l.A, l.A] += l.Conductance;
@@ -18,17 +18,28 @@ sealed class DenseField
             k[l.B, l.A] -= l.Conductance;
         }
         var inverse = Inverse(k);
-        Covariance = new double[n, n];
-        for (var i = 0; i < n; i++)
-            for (var j = 0; j < n; j++)
-                for (var m = 0; m < n; m++) Covariance[i, j] += inverse[i, m] * net.Cells[m].AreaMm2 * inverse[m, j];
+        Covariance = Times(Times(inverse, inverse, net), inverse, net);
         var spread = Enumerable.Range(0, n).Select(i => Math.Sqrt(Covariance[i, i])).ToArray();
         for (var i = 0; i < n; i++)
             for (var j = 0; j < n; j++)
-                Covariance[i, j] = (spreadPoints * spreadPoints * Covariance[i, j] / (spread[i] * spread[j])) + (drySigma * drySigma);
+                Covariance[i, j] = spreadPoints * spreadPoints * Covariance[i, j] / (spread[i] * spread[j]);
     }
 
-    /// <summary>Of cell moisture before any reading, the dry board's doubt in it.</summary>
+    /// <summary>a · areas · b.</summary>
+    static double[,] Times(double[,] a, double[,] b, SurfaceNet net)
+    {
+        var n = a.GetLength(0);
+        var c = new double[n, n];
+        for (var i = 0; i < n; i++)
+            for (var m = 0; m < n; m++)
+            {
+                var f = a[i, m] * net.Cells[m].AreaMm2;
+                for (var j = 0; j < n; j++) c[i, j] += f * b[m, j];
+            }
+        return c;
+    }
+
+    /// <summary>Of the field before any reading.</summary>
     public double[,] Covariance { get; }
 
     /// <summary>Mean and variance of every cell after plain readings.</summary>

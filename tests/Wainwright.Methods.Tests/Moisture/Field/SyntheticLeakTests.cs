@@ -8,13 +8,8 @@ public sealed class SyntheticLeakTests(ITestOutputHelper said)
 {
     const int Leaks = 200, Trials = 60;
 
-    /// <summary>Dry board and floor as the survey takes them: from dry references, the median of what reads dry.</summary>
-    static FieldPriors Priors(IReadOnlyList<FieldObservation> seen)
-    {
-        var dry = seen.Where(s => s.Percent < 15).Select(s => s.Percent).Order().ToList();
-        var median = dry.Count > 0 ? dry[dry.Count / 2] : 12;
-        return new() { DryPercent = [median], DrySigmaPoints = 1, FloorPercent = median - 1.5 };
-    }
+    /// <summary>What the survey thinks beforehand too, its dry board from the air of the day.</summary>
+    static readonly FieldPriors Priors = new() { DryPercent = [12], DrySigmaPoints = 2 };
 
     static readonly SurfaceNet Net = Sheets.Flat(SyntheticLeak.Across, SyntheticLeak.Along);
 
@@ -48,13 +43,13 @@ public sealed class SyntheticLeakTests(ITestOutputHelper said)
         }
         var share = (double)inside / cells;
         said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cells inside their 90 % interval {100 * share:0.0} %; wet area inside its own on {areas} of {Leaks} leaks; worst leak {100 * perLeak.Min():0} %, median {100 * perLeak.Order().ElementAt(Leaks / 2):0} %; all that is wet inside the 90 % region on {regions} of {Leaks}, region {regionArea / Leaks:0.00} m², wet {wetArea / Leaks:0.00} m² on average"));
-        // measured: too wide cell by cell, and the wet area put too high; docs/damp.md says so. Pinned so that it gets no worse
-        Assert.InRange(share, 0.90, 0.98);
-        Assert.InRange((double)areas / Leaks, 0.25, 1);
+        // measured 98.0 %, 181 and 193 of 200: the area as wanted, cells and region too wide; docs/damp.md says so. Pinned so that it gets no worse
+        Assert.InRange(share, 0.85, 0.985);
+        Assert.InRange((double)areas / Leaks, 0.85, 0.95);
         Assert.InRange((double)regions / Leaks, 0.90, 1);
     }
 
-    static DampPosterior Fit(IReadOnlyList<FieldObservation> seen) => DampField.Fit(Net, seen, Priors(seen));
+    static DampPosterior Fit(IReadOnlyList<FieldObservation> seen) => DampField.Fit(Net, seen, Priors);
 
     /// <summary>The likeliest cells, as many as it takes until nine of ten likely maps have all that is over 16 % among them.</summary>
     static HashSet<int> Region(DampPosterior map, IReadOnlyList<double[]> draws)

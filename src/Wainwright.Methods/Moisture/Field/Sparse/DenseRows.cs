@@ -72,4 +72,70 @@ static class DenseRows
         }
         for (; j < count; j++) into[j] += scale * Dot(a, b.Slice(j * stride, a.Length));
     }
+
+    /// <summary>Cholesky factor of a positive definite matrix kept by rows, its lower half turned in place.</summary>
+    /// <exception cref="ArithmeticException">A pivot is not above 0.</exception>
+    public static void Factor(double[] matrix, int size)
+    {
+        const int Block = 32;
+        for (var from = 0; from < size; from += Block)
+        {
+            var own = Math.Min(Block, size - from);
+            // the block's own columns for all rows below
+            for (var i = from; i < size; i++)
+            {
+                var row = matrix.AsSpan(i * size, size);
+                for (var j = from; j < Math.Min(i, from + own); j++)
+                    row[j] = (row[j] - Dot(row[from..j], matrix.AsSpan((j * size) + from, j - from))) / matrix[(j * size) + j];
+                if (i >= from + own) continue;
+                var pivot = row[i] - Dot(row[from..i], row[from..i]);
+                if (!(pivot > 0)) throw new ArithmeticException("the matrix is not positive definite");
+                row[i] = Math.Sqrt(pivot);
+            }
+            var next = from + own;
+            for (var i = next; i < size; i++)
+                AddProducts(matrix.AsSpan((i * size) + next), matrix.AsSpan((i * size) + from, own), matrix.AsSpan((next * size) + from), size, i - next + 1, -1);
+        }
+    }
+
+    /// <summary>Solution of L x = b in place.</summary>
+    public static void Forward(double[] factor, int size, Span<double> x)
+    {
+        for (var i = 0; i < size; i++) x[i] = (x[i] - Dot(factor.AsSpan(i * size, i), x[..i])) / factor[(i * size) + i];
+    }
+
+    /// <summary>Solution of Lᵀ x = b in place.</summary>
+    public static void Backward(double[] factor, int size, Span<double> x)
+    {
+        for (var i = size - 1; i >= 0; i--)
+        {
+            x[i] /= factor[(i * size) + i];
+            Add(x[..i], factor.AsSpan(i * size, i), -x[i]);
+        }
+    }
+
+    /// <summary>Diagonal of the inverse of L·Lᵀ.</summary>
+    public static double[] InverseDiagonal(double[] factor, int size)
+    {
+        var diagonal = new double[size];
+        // columns of L⁻¹, four at a time, each kept as a row
+        var four = new double[4 * size];
+        for (var c = 0; c < size; c += 4)
+        {
+            Array.Clear(four);
+            var wide = Math.Min(4, size - c);
+            for (var k = 0; k < wide; k++) four[(k * size) + c + k] = 1;
+            for (var i = c; i < size; i++)
+            {
+                var (t0, t1, t2, t3) = FourDots(factor.AsSpan((i * size) + c, i - c), four.AsSpan(c), size);
+                var by = 1 / factor[(i * size) + i];
+                four[i] = (four[i] - t0) * by;
+                four[size + i] = (four[size + i] - t1) * by;
+                four[(2 * size) + i] = (four[(2 * size) + i] - t2) * by;
+                four[(3 * size) + i] = (four[(3 * size) + i] - t3) * by;
+            }
+            for (var k = 0; k < wide; k++) diagonal[c + k] = Dot(four.AsSpan((k * size) + c, size - c), four.AsSpan((k * size) + c, size - c));
+        }
+        return diagonal;
+    }
 }

@@ -99,32 +99,42 @@ sealed class FrontalCholesky
         return kept;
     }
 
-    /// <summary>The solution of matrix · x = right side.</summary>
-    public double[] Solve(ReadOnlySpan<double> rightSide)
-    {
-        var x = rightSide.ToArray();
-        Down(x);
-        Up(x);
-        return x;
-    }
-
-    /// <summary>Normal numbers turned into a draw whose covariance is the inverse of the matrix; made of them in place.</summary>
-    public void Draw(double[] normal) => Up(normal);
-
-    void Down(double[] x)
+    /// <summary>Right sides turned in place into the solutions of matrix · x = right side.</summary>
+    /// <param name="x">Right sides, side by side: unknown after unknown, each with all its right sides.</param>
+    /// <param name="wide">How many right sides.</param>
+    public void SolveMany(double[] x, int wide)
     {
         for (var p = 0; p < factor.Length; p++)
         {
             var (front, own) = (plan.Fronts[p], plan.Fronts[p].OwnCount);
-            Span<double> y = new double[own];
             for (var i = 0; i < front.Size; i++)
             {
+                var into = x.AsSpan(front.Unknowns[i] * wide, wide);
                 var row = factor[p].AsSpan(i * own, own);
-                if (i < own) x[front.Unknowns[i]] = y[i] = (x[front.Unknowns[i]] - DenseRows.Dot(row[..i], y[..i])) / row[i];
-                else x[front.Unknowns[i]] -= DenseRows.Dot(row, y);
+                for (var j = 0; j < Math.Min(i, own); j++) DenseRows.Add(into, x.AsSpan(front.Unknowns[j] * wide, wide), -row[j]);
+                if (i < own) Divide(into, row[i]);
+            }
+        }
+        for (var p = factor.Length - 1; p >= 0; p--)
+        {
+            var (front, own) = (plan.Fronts[p], plan.Fronts[p].OwnCount);
+            for (var i = front.Size - 1; i >= 0; i--)
+            {
+                var from = x.AsSpan(front.Unknowns[i] * wide, wide);
+                var row = factor[p].AsSpan(i * own, own);
+                if (i < own) Divide(from, row[i]);
+                for (var j = 0; j < Math.Min(i, own); j++) DenseRows.Add(x.AsSpan(front.Unknowns[j] * wide, wide), from, -row[j]);
             }
         }
     }
+
+    static void Divide(Span<double> x, double by)
+    {
+        for (var i = 0; i < x.Length; i++) x[i] /= by;
+    }
+
+    /// <summary>Normal numbers turned into a draw whose covariance is the inverse of the matrix; made of them in place.</summary>
+    public void Draw(double[] normal) => Up(normal);
 
     void Up(double[] x)
     {
