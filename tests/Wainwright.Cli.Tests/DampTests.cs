@@ -10,7 +10,7 @@ public sealed class DampTests
     [Fact]
     public void The_answer_for_programs_has_the_documented_shape()
     {
-        var ran = Ran.Wain("damp", Workshop, "--next", "2", "--json");
+        var ran = Ran.Wain("damp", Path.Combine(Repository.Top, "demo", "touring-camper.wain.json"), "--on", "2026-03-02", "--next", "2", "--json");
         var answer = ran.Json;
         Assert.Equal(["job", "title", "newest", "caution", "dryFrom", "dryBoards", "rangeMm", "verdict", "sheets", "readings", "told", "next", "cut", "log", "since", "drying"], Names(answer));
         var sheet = answer.GetProperty("sheets")[0];

@@ -13,7 +13,7 @@ public sealed class DampPosterior
     {
         this.ground = ground;
         this.members = members;
-        reached = new(() => ground.Reached(NearestRange()));
+        reached = new(() => ground.Reached([.. Enumerable.Range(0, ground.Priors.RangesMm.Count).Select(r => members.Where(m => m.Range == r).Sum(m => m.Weight))]));
     }
 
     internal sealed record Member(double Weight, int Range, int Size, int Level, SiteFit Sites, double[] Mean, double[] Spread);
@@ -163,8 +163,6 @@ public sealed class DampPosterior
         }
         return members.Count - 1;
     }
-
-    int NearestRange() => Enumerable.Range(0, ground.Priors.RangesMm.Count).MinBy(r => Math.Abs(ground.Priors.RangesMm[r] - RangeMm));
 
     (double Mean, double Spread) Moments(int cell)
     {

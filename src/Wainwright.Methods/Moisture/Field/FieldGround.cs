@@ -118,26 +118,31 @@ sealed class FieldGround
         return new(weight, fitted.Range, fitted.Size, fitted.Level, fitted.Sites, mean, spread);
     }
 
-    /// <summary>Spread of each cell over that of one without readings, had each reading told its field closely: what only the places of the readings say.</summary>
-    public double[] Reached(int range)
+    /// <summary>Spread of each cell over that of one without readings, had each reading told its field closely: what only the places of the readings say, by weight of the ranges.</summary>
+    public double[] Reached(double[] rangeWeights)
     {
-        // a reading tells a seventh of a size; own rule
+        var left = new double[Nodes.Net.Cells.Count];
+        for (var r = 0; r < rangeWeights.Length; r++)
+            if (rangeWeights[r] > 0) Leave(r, rangeWeights[r], left);
+        return [.. Nodes.Rows.Select(row => Math.Sqrt(row.Of(left)))];
+    }
+
+    void Leave(int range, double weight, double[] left)
+    {
+        // a reading tells its place to a seventh of a size; own rule
         const double Told = 0.15;
-        var (count, cells) = (Observations.Count, Net.Cells.Count);
-        if (count == 0) return [.. Enumerable.Repeat(1.0, cells)];
+        var count = Observations.Count;
         var own = Columns(range, [.. Enumerable.Range(0, count)]);
         var k = new double[count * count];
         for (var a = 0; a < count; a++)
             for (var b = 0; b < count; b++) k[(a * count) + b] = reaches[range].At(Observations[a].Cell, own[b]) + (a == b ? Told * Told : 0);
         DenseRows.Factor(k, count);
-        var left = new double[Nodes.Net.Cells.Count];
         Parallel.For(0, left.Length, i =>
         {
             var x = new double[count];
             for (var o = 0; o < count; o++) x[o] = own[o][i];
             DenseRows.Forward(k, count, x);
-            left[i] = Math.Max(0, 1 - DenseRows.Dot(x, x));
+            left[i] += weight * Math.Max(0, 1 - DenseRows.Dot(x, x));
         });
-        return [.. Nodes.Rows.Select(r => Math.Sqrt(r.Of(left)))];
     }
 }

@@ -41,7 +41,8 @@ public sealed class CutPlanningTests
     public void No_plan_is_dearer_than_keeping_all_and_no_more_water_leaves_than_is_there() =>
         Assert.All(Plan.Boards, b =>
         {
-            Assert.True(b.WrongMinutes <= b.WrongIfKeptMinutes + 1e-9);
+            // what was read wet is dried even where keeping it would come cheaper
+            Assert.True(b.WrongMinutes <= b.WrongIfKeptMinutes + 1e-9 || b.Fate == BoardFate.Dry);
             Assert.True(b.LitresOut.Likely <= b.Litres.High && b.Litres.Low <= b.Litres.Likely && b.Litres.Likely <= b.Litres.High);
             Assert.Equal(b.Fate == BoardFate.Replace, b.Pieces.Count > 0);
         });
