@@ -33,7 +33,9 @@ public sealed class DampDesk
 
     /// <summary>The best next places for the meter.</summary>
     /// <param name="count">How many are wanted.</param>
-    public LongWork<IReadOnlyList<NextReading>> Next(int count) => Ask($"next {count}", (map, _, _) => NextReadings.Of(map, count, NextReadings.Decides(map)));
+    /// <param name="outAlready">Parts that are out; null for those of the stage of the newest reading.</param>
+    public LongWork<IReadOnlyList<NextReading>> Next(int count, IReadOnlyList<PartId>? outAlready = null) =>
+        Ask($"next {count} {(outAlready is null ? "as read" : string.Join(' ', outAlready))}", (map, _, _) => NextReadings.Of(map, count, NextReadings.Decides(map), outAlready));
 
     /// <summary>What to keep, dry and cut out.</summary>
     /// <param name="longWet">It has stood wet for months.</param>
@@ -41,11 +43,22 @@ public sealed class DampDesk
 
     /// <summary>How it dries under every kind of care.</summary>
     /// <param name="days">How far to look [d].</param>
-    public LongWork<IReadOnlyList<DryingForecast>> Drying(double days) => Ask<IReadOnlyList<DryingForecast>>($"drying {days}", (map, progress, stop) =>
+    /// <param name="overCourse">Start from the readings laid over the course by which the water came, and count the mould that grew meanwhile.</param>
+    public LongWork<IReadOnlyList<DryingForecast>> Drying(double days, bool overCourse) => Once<IReadOnlyList<DryingForecast>>($"drying {days} {overCourse}", async (progress, stop) =>
     {
+        var map = await Mapped(stop);
+        var history = overCourse ? await History(Histories.UsualMembers).Found.WaitAsync(stop) : null;
         var cares = Enum.GetValues<DryingCare>();
-        return [.. cares.Select((care, i) => Forecasting.Of(map, care, days, Forecasting.UsualTargetPercent, new Part(progress, i, cares.Length), stop))];
+        return [.. cares.Select((care, i) => Forecasting.Of(history?.Combined ?? map, care, days, Forecasting.UsualTargetPercent, history, new Part(progress, i, cares.Length), stop))];
     });
+
+    /// <summary>How the van got wet.</summary>
+    /// <param name="members">Courses computed for each wet patch.</param>
+    public LongWork<DampHistory> History(int members) => Ask($"history {members}", (map, progress, stop) => Histories.Of(map, members, progress, stop));
+
+    /// <summary>The drying log; null when no point was read twice or wet.</summary>
+    /// <param name="promised">The day on which all was promised dry; null when none was.</param>
+    public LongWork<DryingLog?> Log(DateOnly? promised) => Once($"log {promised:yyyy-MM-dd}", (_, _) => Task.FromResult(DryingLogs.Of(job, On, promised)));
 
     /// <summary>Lets go of an answer that was stopped, so that the next who asks has it worked out anew.</summary>
     /// <param name="work">The work.</param>
@@ -68,8 +81,9 @@ public sealed class DampDesk
         public void Report(double value) => whole.Report((before + value) / all);
     }
 
-    private LongWork<T> Ask<T>(string name, Func<DampMap, IProgress<double>, CancellationToken, T> work) =>
-        Once(name, async (progress, stop) => work((await Day.Found.WaitAsync(stop))?.Map ?? throw new InvalidOperationException("no board to ask about"), progress, stop));
+    private async Task<DampMap> Mapped(CancellationToken stop) => (await Day.Found.WaitAsync(stop))?.Map ?? throw new InvalidOperationException("no board to ask about");
+
+    private LongWork<T> Ask<T>(string name, Func<DampMap, IProgress<double>, CancellationToken, T> work) => Once(name, async (progress, stop) => work(await Mapped(stop), progress, stop));
 
     /// <summary>What was asked before, stopped or not, unless it broke.</summary>
     private LongWork<T> Once<T>(string name, Func<IProgress<double>, CancellationToken, Task<T>> work)

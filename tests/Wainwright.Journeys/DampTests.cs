@@ -71,6 +71,88 @@ public sealed class DampTests(Yard yard)
     }
 
     [Fact]
+    public async Task How_it_dries_what_to_cut_and_how_it_came_are_worked_out_in_the_background_and_can_be_stopped()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 820, dark: true);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-01/damp?on=2026-03-02", "Where the water went");
+        await Expect(page.Locator("p[data-damp]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+
+        // cut out what pays, with the piece drawn; unknown stays unknown
+        await Expect(page.Locator("[data-fate=Replace]").First).ToContainTextAsync("to cut", new() { Timeout = Visit.PlanMs });
+        await Expect(page.Locator("[data-fate=Replace] polygon.piece").First).ToBeAttachedAsync();
+        await Expect(page.Locator("[data-fate=CannotTell]").First).ToContainTextAsync("measure at");
+
+        // stopped, then worked out
+        await page.GetByLabel("Looking ahead, days").SelectOptionAsync("365");
+        await visit.Button("Work out when it is dry").ClickAsync();
+        await page.Locator("#drying").GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
+        await Expect(page.Locator("#drying .doubt")).ToContainTextAsync("Stopped");
+        await page.GetByLabel("Looking ahead, days").SelectOptionAsync("90");
+        await Expect(page.Locator("[data-dries]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        var floor = page.Locator(".dries tbody tr").Filter(new() { HasText = "A02" });
+        // under vinyl it stays wet; opened it dries in days that are a range
+        await Expect(floor.Locator("td").First).ToContainTextAsync("90 days");
+        await Expect(floor.Locator("td").Last).ToContainTextAsync(new Regex(@"\d+ to (more than )?\d+ days"));
+
+        // day by day: the drawing follows the slider, by key too
+        await visit.Button("Show how it dries").ClickAsync();
+        await Expect(page.Locator("[data-frames]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        await Expect(visit.Board).ToHaveAttributeAsync("data-day", new Regex("^day 0"));
+        await page.Locator("#course input[type=range]").PressAsync("End");
+        await Expect(visit.Board).ToHaveAttributeAsync("data-day", new Regex("^day 90"));
+        await Expect(page.Locator("#plan h2")).ToContainTextAsync("day 90");
+        await page.Locator("#course input[type=range]").PressAsync("Home");
+        await Expect(visit.Board).ToHaveAttributeAsync("data-day", new Regex("^day 0"));
+        await page.Locator("#course").GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
+        await Expect(visit.Board).ToHaveAttributeAsync("data-day", new Regex("^day [1-9]"));
+        await page.Locator("#course").GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
+
+        // both stories stand side by side with since when and how much
+        await page.GetByLabel("Courses for each wet patch").SelectOptionAsync("100");
+        await visit.Button("Work out how it came").ClickAsync();
+        await Expect(page.Locator("[data-story=Leak]").First).ToContainTextAsync("Since", new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator("[data-story=Condensation]").First).ToContainTextAsync("Let in");
+        Assert.Equal(0, await page.EvaluateAsync<int>("Math.max(0, document.documentElement.scrollWidth - innerWidth)"));
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
+    public async Task The_drying_log_draws_each_point_against_what_was_foretold_and_says_what_is_missing_before_it_is_covered()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 390);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-01/damp?on=2026-03-16", "Where the water went");
+        await Expect(page.Locator("p[data-log]")).ToHaveAttributeAsync("data-log", "24", new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator("p[data-log]")).ToContainTextAsync("not to be covered");
+        await Expect(page.Locator("#log svg[role=img]")).ToHaveCountAsync(24);
+        await Expect(page.Locator("#log [data-gate=CannotTell]").First).ToContainTextAsync("missing:");
+        await page.Locator("#log input[type=date]").FillAsync("2026-03-17");
+        await page.Locator("#log input[type=date]").PressAsync("Tab");
+        await Expect(page.Locator("#log [data-pace=Late]").First).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
+    public async Task Boards_lie_flat_with_their_readings_and_are_chosen_by_key_and_drawn_nearer()
+    {
+        await using var visit = await yard.Visit(yard.Shop, width: 1440, dark: true);
+        var page = visit.Page;
+        await visit.Go("job/DEMO-01/damp?on=2026-03-02", "Where the water went");
+        await Expect(page.Locator("[data-flats]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        // every reading lies on exactly one board
+        await Expect(page.Locator("#plan text.pin")).ToHaveCountAsync(24);
+        await Expect(page.Locator("#plan text.pin").Filter(new() { HasText = "P06 ≥ 28" })).ToHaveCountAsync(1);
+        await Expect(page.Locator("[data-flat=Ceiling] .contour").First).ToBeAttachedAsync();
+        await visit.Button("Nearer").Last.ClickAsync();
+        await Expect(page.Locator("[data-flats]")).ToHaveAttributeAsync("data-zoom", "150");
+        await page.Locator("[data-flat=Floor] a").First.FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator(".damp-board")).ToHaveAttributeAsync("data-board", new Regex("A0[23]"));
+        Assert.Empty(await visit.Faults());
+    }
+
+    [Fact]
     public async Task Thresholds_of_ones_own_are_judged_by_and_nonsense_is_answered_with_how_to_write_them()
     {
         await using var visit = await yard.Visit(yard.Shop);

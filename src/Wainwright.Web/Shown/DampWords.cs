@@ -1,6 +1,7 @@
 using System.Globalization;
 using Wainwright.Fitout;
 using Wainwright.Methods.Moisture;
+using Wainwright.Methods.Moisture.Practice;
 using Wainwright.Survey;
 using Wainwright.Survey.Damp;
 using Wainwright.Survey.Damp.Cutting;
@@ -54,6 +55,29 @@ public static class DampWords
 
     /// <summary>Water: <c>1.2 l (0.4 to 2.6)</c>.</summary>
     public static string Litres(Span litres) => string.Create(CultureInfo.InvariantCulture, $"{litres.Likely:0.0} l ({litres.Low:0.0} to {litres.High:0.0})");
+
+    /// <summary>A chance, never more sure than it can be: <c>over 99 %</c>.</summary>
+    public static string Chance(double share) => share > 0.995 ? "over 99 %" : share < 0.005 ? "under 1 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
+
+    /// <summary>A stretch of days: <c>19 days (4 to 442)</c>.</summary>
+    public static string Since(Span days) => string.Create(CultureInfo.InvariantCulture, $"{days.Likely:0} days ({days.Low:0} to {days.High:0})");
+
+    /// <summary>How a point keeps to what was foretold.</summary>
+    public static string Of(DryingPace pace) => pace switch
+    {
+        DryingPace.Dry => "✓ dry",
+        DryingPace.OnTime => "◐ on time",
+        DryingPace.Late => "✕ late",
+        _ => "? cannot tell",
+    };
+
+    /// <summary>Whether a board may be covered.</summary>
+    public static string Of(CoverUpGate.Verdict verdict) => verdict switch
+    {
+        CoverUpGate.Verdict.Open => "✓ may be covered",
+        CoverUpGate.Verdict.Shut => "✕ not to be covered",
+        _ => "? cannot tell whether it may be covered",
+    };
 
     /// <summary>A share of moisture: <c>16 %</c>.</summary>
     public static string Percent(double percent) => $"{Figures.Number(percent)} %";
