@@ -13,6 +13,7 @@ static class Field
 
     /// <param name="cells">Number of cells, rounded down to whole rows of 200.</param>
     /// <param name="readings">Number of readings.</param>
+    /// <returns>1 when gstat was there and its answer differs.</returns>
     public static int Run(int cells, int readings)
     {
         var along = cells / Across;
@@ -27,12 +28,12 @@ static class Field
             seen.Add(percent > MeterReading.HighestPercent ? new(cell, MeterReading.HighestPercent, 1, MeterReading.Bound.AtLeast) : new(cell, percent, 1));
         }
         var priors = new FieldPriors();
-        Median.Of(string.Create(CultureInfo.InvariantCulture, $"field: {readings} readings on {net.Cells.Count} cells, fit and map"), 3, () =>
+        Median.Of(string.Create(CultureInfo.InvariantCulture, $"field: {readings} readings on {net.Cells.Count} cells, fit and map"), 9, () =>
         {
             var map = DampField.Fit(net, seen, priors);
             return Enumerable.Range(0, net.Cells.Count).Count(c => map.MeanPercent(c) > 14 && map.SpreadOfPoints(c) > 0 && map.ProbabilityOver(c, 16) + map.ProbabilityOver(c, 20) + map.ProbabilityOver(c, 28) > 1);
         }, 1000);
-        return 0;
+        return FieldRival.Run(net, readings);
     }
 
     static SurfaceNet Sheet(int along)

@@ -45,18 +45,21 @@ sealed class DryBoards
         var per = Enumerable.Range(0, groups).Select(g => seen.Where(o => groupOf(o.Cell) == g).ToArray()).ToArray();
         var tried = new List<(int Uneven, double Log, (double Mean, double Square)[] Dry)>();
         for (var u = 0; u < Uneven.Length; u++)
+        {
+            var chances = Enumerable.Range(0, groups).Select(g => Chances(per[g], priors.DryPercent[g], priors.DrySigmaPoints, Uneven[u])).ToArray();
             foreach (var share in WetShares)
             {
                 var log = Math.Log(UnevenWeight[u]);
                 var dry = new (double, double)[groups];
                 for (var g = 0; g < groups; g++)
                 {
-                    var (one, mean, square) = Sum(per[g], priors.DryPercent[g], priors.DrySigmaPoints, Uneven[u], share);
+                    var (one, mean, square) = Sum(chances[g], priors.DryPercent[g], priors.DrySigmaPoints, share);
                     log += one;
                     dry[g] = (mean, square);
                 }
                 tried.Add((u, log, dry));
             }
+        }
         var best = tried.Max(t => t.Log);
         var total = tried.Sum(t => Math.Exp(t.Log - best));
         var (percent, sigma, chance) = (new double[groups], new double[groups], new double[Uneven.Length]);
@@ -69,42 +72,56 @@ sealed class DryBoards
         return new(percent, sigma, chance);
     }
 
-    static (double Log, double Mean, double Square) Sum(FieldObservation[] seen, double percent, double sigma, double uneven, double wetShare)
+    static double At(int step, double percent, double sigma) => percent + (sigma * Widest * ((2.0 * step / Steps) - 1));
+
+    /// <summary>For each step of the grid and each reading, how likely it is of dry board and of wet.</summary>
+    static (double Dry, double Wet)[][] Chances(FieldObservation[] seen, double percent, double sigma, double uneven) =>
+        seen.Length == 0 ? [] : [.. Enumerable.Range(0, Steps + 1).Select(k => seen.Select(o => Chance(o, At(k, percent, sigma), uneven)).ToArray())];
+
+    static (double Log, double Mean, double Square) Sum((double Dry, double Wet)[][] chances, double percent, double sigma, double wetShare)
     {
-        if (seen.Length == 0) return (0, percent, (percent * percent) + (sigma * sigma));
+        if (chances.Length == 0) return (0, percent, (percent * percent) + (sigma * sigma));
         Span<double> log = stackalloc double[Steps + 1];
         var most = double.NegativeInfinity;
-        double At(int k) => percent + (sigma * Widest * ((2.0 * k / Steps) - 1));
         for (var k = 0; k <= Steps; k++)
         {
-            var z = (At(k) - percent) / sigma;
+            var z = (At(k, percent, sigma) - percent) / sigma;
+            // logarithms are taken of products of a few readings, each above a millionth
+            double product = 1;
+            var n = 0;
             log[k] = -z * z / 2;
-            foreach (var o in seen) log[k] += Math.Log(Chance(o, At(k), uneven, wetShare));
+            foreach (var (dry, wet) in chances[k])
+            {
+                product *= ((1 - wetShare) * dry) + (wetShare * wet) + Never;
+                if (++n % 16 != 0) continue;
+                log[k] += Math.Log(product);
+                product = 1;
+            }
+            log[k] += Math.Log(product);
             most = Math.Max(most, log[k]);
         }
         double sum = 0, one = 0, two = 0;
         for (var k = 0; k <= Steps; k++)
         {
-            var p = Math.Exp(log[k] - most);
+            var (p, at) = (Math.Exp(log[k] - most), At(k, percent, sigma));
             sum += p;
-            one += p * At(k);
-            two += p * At(k) * At(k);
+            one += p * at;
+            two += p * at * at;
         }
         // the grid's own coarseness counts as doubt
         var step = 2 * sigma * Widest / Steps;
         return (most + Math.Log(sum), one / sum, (two / sum) + (step * step / 12));
     }
 
-    static double Chance(FieldObservation seen, double dry, double uneven, double wetShare)
+    static (double Dry, double Wet) Chance(FieldObservation seen, double dry, double uneven)
     {
         var width = Math.Sqrt((seen.SigmaPoints * seen.SigmaPoints) + (uneven * uneven));
         var z = (seen.Percent - dry) / width;
-        var (asDry, asWet) = seen.Bound switch
+        return seen.Bound switch
         {
             MeterReading.Bound.AtLeast => (NormalCurve.Below(-z), PastTheEnd),
             MeterReading.Bound.AtMost => (NormalCurve.Below(z), Never),
             _ => (NormalCurve.Height(z) / width, PerPoint * NormalCurve.Below(z)),
         };
-        return ((1 - wetShare) * asDry) + (wetShare * asWet) + Never;
     }
 }

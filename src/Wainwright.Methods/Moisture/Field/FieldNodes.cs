@@ -8,7 +8,7 @@ namespace Wainwright.Methods.Moisture.Field;
 sealed class FieldNodes
 {
     // patches no wider than this share of the shortest range; spreading by this much of what flows over the links
-    const double PatchOfRange = 0.22, Step = 0.8, LeastShare = 2e-3;
+    const double PatchOfRange = 0.15, Step = 0.8, LeastShare = 2e-3;
 
     FieldNodes(SurfaceNet net, Row[] rows, bool areCells) => (Net, Rows, AreCells) = (net, rows, areCells);
 

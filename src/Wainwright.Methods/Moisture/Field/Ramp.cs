@@ -53,19 +53,8 @@ static class Ramp
         return (Math.Max(0, (mean * wet) + (spread * height)), Math.Max(0, (((mean * mean) + (spread * spread)) * wet) + (mean * spread * height)));
     }
 
-    /// <summary>Logarithm of the chance of what was read, given the field there.</summary>
-    static double Told(FieldObservation seen, double dryPercent, double sigma, double field)
-    {
-        var off = (seen.Percent - dryPercent - Math.Max(0, field)) / sigma;
-        return seen.Bound switch
-        {
-            MeterReading.Bound.AtLeast => NormalCurve.LogBelow(-off),
-            MeterReading.Bound.AtMost => NormalCurve.LogBelow(off),
-            _ => NormalCurve.LogHeight(off * sigma, sigma),
-        };
-    }
-
     /// <summary>What a reading leaves of a bell curve: logarithm of its chance, mean and variance of the field given it.</summary>
+    /// <remarks>Below zero every field value tells the same, above it the reading is a plain one: two cut bell curves side by side, each in closed form; only a bound near the dry board is summed over.</remarks>
     /// <param name="seen">The reading.</param>
     /// <param name="dryPercent">Dry board there [%].</param>
     /// <param name="sigma">Standard deviation of the reading against the dry board and the ramp [points].</param>
@@ -73,35 +62,81 @@ static class Ramp
     /// <param name="variance">Its variance [points²].</param>
     public static (double LogChance, double Mean, double Variance) Given(FieldObservation seen, double dryPercent, double sigma, double mean, double variance)
     {
+        var over = seen.Percent - dryPercent;
+        var below = Cut(Told(seen.Bound, over, sigma, 0), mean, variance, -1);
+        if (seen.Bound == MeterReading.Bound.About)
+        {
+            var both = variance + (sigma * sigma);
+            var above = Cut(NormalCurve.LogHeight(over - mean, Math.Sqrt(both)), ((mean * sigma * sigma) + (over * variance)) / both, variance * sigma * sigma / both, 1);
+            return Mixed(below, above);
+        }
+        if (seen.Bound == MeterReading.Bound.AtLeast && over > FarOver * sigma) return Mixed(below, AtLeast(over, sigma, mean, variance));
+        return Mixed(below, Summed(seen.Bound, over, sigma, mean, variance));
+    }
+
+    // a bound this many standard deviations over the dry board does not see the ramp's foot
+    const double FarOver = 5;
+
+    static double Told(MeterReading.Bound bound, double over, double sigma, double field) => bound switch
+    {
+        MeterReading.Bound.AtLeast => NormalCurve.LogBelow((field - over) / sigma),
+        MeterReading.Bound.AtMost => NormalCurve.LogBelow((over - field) / sigma),
+        _ => NormalCurve.LogHeight(over - field, sigma),
+    };
+
+    /// <summary>One side of zero of a bell curve that weighs so much.</summary>
+    static (double Log, double Mean, double Variance) Cut(double log, double mean, double variance, int side)
+    {
         var spread = Math.Sqrt(variance);
-        Span<double> cut = stackalloc double[9];
-        var cuts = 0;
-        double low = mean - (8 * spread), high = mean + (8 * spread), foot = seen.Percent - dryPercent;
-        cut[cuts++] = low;
-        // where the chance bends: the ramp's foot, round the reading, and the middle of the curve itself
-        ReadOnlySpan<double> bends = [0, foot - (4 * sigma), foot, foot + (4 * sigma), mean - (3 * spread), mean, mean + (3 * spread)];
+        var z = side * mean / spread;
+        var logShare = NormalCurve.LogBelow(z);
+        var push = Math.Exp(NormalCurve.LogHeight(z, 1) - logShare);
+        // far out on the wrong side what is left is an exponential's end
+        return (log + logShare, mean + (side * spread * push), variance * (z < -100 ? 1 / (z * z) : Math.Max(0, 1 - (push * (z + push)))));
+    }
+
+    static (double Log, double Mean, double Variance) AtLeast(double over, double sigma, double mean, double variance)
+    {
+        var width = Math.Sqrt((sigma * sigma) + variance);
+        var z = (mean - over) / width;
+        var log = NormalCurve.LogBelow(z);
+        var push = Math.Exp(NormalCurve.LogHeight(z, 1) - log);
+        return (log, mean + (variance * push / width), variance - (variance * variance * push * (z + push) / (width * width)));
+    }
+
+    static (double LogChance, double Mean, double Variance) Mixed((double Log, double Mean, double Variance) a, (double Log, double Mean, double Variance) b)
+    {
+        var most = Math.Max(a.Log, b.Log);
+        double wa = Math.Exp(a.Log - most), wb = Math.Exp(b.Log - most), sum = wa + wb;
+        (wa, wb) = (wa / sum, wb / sum);
+        var apart = a.Mean - b.Mean;
+        return (most + Math.Log(sum), (wa * a.Mean) + (wb * b.Mean), Math.Max(1e-9, (wa * a.Variance) + (wb * b.Variance) + (wa * wb * apart * apart)));
+    }
+
+    /// <summary>The wet side by sixteen points on each piece between the bends.</summary>
+    static (double Log, double Mean, double Variance) Summed(MeterReading.Bound bound, double over, double sigma, double mean, double variance)
+    {
+        var spread = Math.Sqrt(variance);
+        var high = Math.Max(mean + (8 * spread), spread);
+        ReadOnlySpan<double> bends = [over - (4 * sigma), over, over + (4 * sigma), sigma, 4 * sigma, mean - (3 * spread), mean, mean + (3 * spread)];
+        Span<double> cut = stackalloc double[10];
+        cut[0] = 0;
+        var cuts = 1;
         foreach (var bend in bends)
-            if (bend > low && bend < high && (bend >= 0 || bend == bends[4] || bend == bends[5] || bend == bends[6])) cut[cuts++] = bend;
+            if (bend > 0 && bend < high) cut[cuts++] = bend;
         cut[cuts++] = high;
         cut[..cuts].Sort();
-        Span<double> at = stackalloc double[16 * 8], log = stackalloc double[16 * 8], weight = stackalloc double[16 * 8];
-        var n = 0;
-        var most = double.NegativeInfinity;
-        // left of the foot the reading's chance is one and the same
-        var dry = Told(seen, dryPercent, sigma, 0);
+        Span<double> at = stackalloc double[16 * 9], log = stackalloc double[16 * 9], weight = stackalloc double[16 * 9];
+        var (n, most) = (0, double.NegativeInfinity);
         for (var c = 0; c + 1 < cuts; c++)
-        {
-            double half = (cut[c + 1] - cut[c]) / 2, middle = (cut[c + 1] + cut[c]) / 2;
-            if (half <= 0) continue;
             for (var g = 0; g < 16; g++)
             {
-                var x = middle + (half * (g < 8 ? -LegendreAt[g] : LegendreAt[g - 8]));
-                var z = (x - mean) / spread;
-                (at[n], weight[n]) = (x - mean, half * LegendreWeight[g % 8]);
-                log[n] = (x <= 0 ? dry : Told(seen, dryPercent, sigma, x)) - (z * z / 2);
+                var half = (cut[c + 1] - cut[c]) / 2;
+                at[n] = cut[c] + half + (half * (g < 8 ? -LegendreAt[g] : LegendreAt[g - 8]));
+                weight[n] = half * LegendreWeight[g % 8];
+                log[n] = Told(bound, over, sigma, at[n]) + NormalCurve.LogHeight(at[n] - mean, spread);
                 most = Math.Max(most, log[n++]);
             }
-        }
         double sum = 0, first = 0, second = 0;
         for (var k = 0; k < n; k++)
         {
@@ -111,6 +146,6 @@ static class Ramp
             second += p * at[k] * at[k];
         }
         first /= sum;
-        return (most + Math.Log(sum / spread) - 0.91893853320467274, mean + first, Math.Max(1e-9, (second / sum) - (first * first)));
+        return (most + Math.Log(sum), first, Math.Max(0, (second / sum) - (first * first)));
     }
 }

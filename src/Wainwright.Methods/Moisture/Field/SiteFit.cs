@@ -6,8 +6,12 @@ namespace Wainwright.Methods.Moisture.Field;
 /// <remarks>With B = 1 + √T K √T, T the curves' precisions and K the covariance of the readings' places: all that is needed is B's factor.</remarks>
 sealed class SiteFit
 {
-    const int MostSweeps = 40, Tired = 10;
-    const double Settled = 1e-3, First = 0.8, Later = 0.5;
+    const int MostSweeps = 40;
+    const double Settled = 3e-3;
+
+    // sweeps go most of the way; where many do not settle, half of it
+    const double Damped = 0.85, MoreDamped = 0.5;
+    const int Many = 12;
 
     // no curve is wider than this many sizes; below it nothing is said
     const double Weakest = 1e-6, LeastLeft = 1e-4;
@@ -55,17 +59,13 @@ sealed class SiteFit
         Array.Fill(fit.precision, Weakest / (size * size));
         for (var o = 0; o < fit.Count; o++) fit.pull[o] = fit.precision[o] * begin[o];
         fit.Settle();
-        var damping = First;
         for (var sweep = 0; sweep < MostSweeps; sweep++)
         {
-            var moved = fit.Sweep(given, damping);
+            // the first is whole: a plain value is then matched exactly
+            var moved = fit.Sweep(given, sweep == 0 ? 1 : sweep < Many ? Damped : MoreDamped);
             fit.Settle();
             if (moved < Settled) break;
-            if (sweep == Tired) damping = Later;
         }
-        // one undamped at the end: a plain value is then matched exactly
-        fit.Sweep(given, 1);
-        fit.Settle();
         fit.Weigh(given);
         return fit;
     }
@@ -81,10 +81,9 @@ sealed class SiteFit
             var (_, newMean, newVariance) = given(o, mean, variance);
             var newPrecision = Math.Max(Weakest / (size * size), (1 / newVariance) - left);
             var newPull = (newMean * (newPrecision + left)) - (mean * left);
-            newPrecision = (damping * newPrecision) + ((1 - damping) * precision[o]);
-            newPull = (damping * newPull) + ((1 - damping) * pull[o]);
             moved = Math.Max(moved, (Math.Abs(newPrecision - precision[o]) * Variance[o]) + (Math.Abs(newPull - pull[o]) * Math.Sqrt(Variance[o])));
-            (precision[o], pull[o]) = (newPrecision, newPull);
+            precision[o] += damping * (newPrecision - precision[o]);
+            pull[o] += damping * (newPull - pull[o]);
         }
         return moved;
     }

@@ -18,11 +18,14 @@ public sealed class SyntheticLeakTests(ITestOutputHelper said)
     {
         int inside = 0, cells = 0, areas = 0, regions = 0;
         double regionArea = 0, wetArea = 0;
+        var unread = 0;
         var perLeak = new List<double>();
         for (var leak = 0; leak < Leaks; leak++)
         {
             var truth = new SyntheticLeak(1000 + leak);
-            var map = Fit(truth.Pricked(14, 10));
+            var seen = truth.Pricked(14, 10);
+            if (WetPatchWithoutReading(truth.Truth, [.. seen.Select(s => s.Cell)])) unread++;
+            var map = Fit(seen);
             var draws = map.Draws(100, leak);
             var held = 0;
             for (var i = 0; i < truth.Truth.Length; i++)
@@ -42,11 +45,36 @@ public sealed class SyntheticLeakTests(ITestOutputHelper said)
             wetArea += really / 100.0;
         }
         var share = (double)inside / cells;
-        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cells inside their 90 % interval {100 * share:0.0} %; wet area inside its own on {areas} of {Leaks} leaks; worst leak {100 * perLeak.Min():0} %, median {100 * perLeak.Order().ElementAt(Leaks / 2):0} %; all that is wet inside the 90 % region on {regions} of {Leaks}, region {regionArea / Leaks:0.00} m², wet {wetArea / Leaks:0.00} m² on average"));
+        said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"cells inside their 90 % interval {100 * share:0.0} %; wet area inside its own on {areas} of {Leaks} leaks; worst leak {100 * perLeak.Min():0} %, median {100 * perLeak.Order().ElementAt(Leaks / 2):0} %; all that is wet inside the 90 % region on {regions} of {Leaks}, region {regionArea / Leaks:0.00} m², wet {wetArea / Leaks:0.00} m² on average; a wet patch that no reading touches on {unread}"));
         // measured 98.0 %, 181 and 193 of 200: the area as wanted, cells and region too wide; docs/damp.md says so. Pinned so that it gets no worse
         Assert.InRange(share, 0.85, 0.985);
         Assert.InRange((double)areas / Leaks, 0.85, 0.95);
         Assert.InRange((double)regions / Leaks, 0.90, 1);
+    }
+
+    /// <summary>Whether cells over 16 % that hang together by their sides hold no reading.</summary>
+    static bool WetPatchWithoutReading(double[] truth, HashSet<int> read)
+    {
+        var met = new bool[truth.Length];
+        for (var start = 0; start < truth.Length; start++)
+        {
+            if (met[start] || truth[start] <= 16) continue;
+            var (touched, left) = (false, new Stack<int>([start]));
+            met[start] = true;
+            while (left.TryPop(out var cell))
+            {
+                touched |= read.Contains(cell);
+                foreach (var link in Net.Links.Where(l => l.A == cell || l.B == cell))
+                {
+                    var other = link.A == cell ? link.B : link.A;
+                    if (met[other] || truth[other] <= 16) continue;
+                    met[other] = true;
+                    left.Push(other);
+                }
+            }
+            if (!touched) return true;
+        }
+        return false;
     }
 
     static DampPosterior Fit(IReadOnlyList<FieldObservation> seen) => DampField.Fit(Net, seen, Priors);

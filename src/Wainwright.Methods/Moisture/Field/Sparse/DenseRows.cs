@@ -77,24 +77,27 @@ static class DenseRows
     /// <exception cref="ArithmeticException">A pivot is not above 0.</exception>
     public static void Factor(double[] matrix, int size)
     {
-        const int Block = 32;
-        for (var from = 0; from < size; from += Block)
+        for (var from = 0; from < size; from += 4)
         {
-            var own = Math.Min(Block, size - from);
-            // the block's own columns for all rows below
-            for (var i = from; i < size; i++)
+            var four = Math.Min(4, size - from);
+            if (four == 4)
+                for (var j = 0; j < from; j++)
+                {
+                    var (t0, t1, t2, t3) = FourDots(matrix.AsSpan(j * size, j), matrix.AsSpan(from * size), size);
+                    var (at, by) = ((from * size) + j, 1 / matrix[(j * size) + j]);
+                    matrix[at] = (matrix[at] - t0) * by;
+                    matrix[at + size] = (matrix[at + size] - t1) * by;
+                    matrix[at + (2 * size)] = (matrix[at + (2 * size)] - t2) * by;
+                    matrix[at + (3 * size)] = (matrix[at + (3 * size)] - t3) * by;
+                }
+            for (var i = from; i < from + four; i++)
             {
                 var row = matrix.AsSpan(i * size, size);
-                for (var j = from; j < Math.Min(i, from + own); j++)
-                    row[j] = (row[j] - Dot(row[from..j], matrix.AsSpan((j * size) + from, j - from))) / matrix[(j * size) + j];
-                if (i >= from + own) continue;
-                var pivot = row[i] - Dot(row[from..i], row[from..i]);
+                for (var j = four == 4 ? from : 0; j < i; j++) row[j] = (row[j] - Dot(row[..j], matrix.AsSpan(j * size, j))) / matrix[(j * size) + j];
+                var pivot = row[i] - Dot(row[..i], row[..i]);
                 if (!(pivot > 0)) throw new ArithmeticException("the matrix is not positive definite");
                 row[i] = Math.Sqrt(pivot);
             }
-            var next = from + own;
-            for (var i = next; i < size; i++)
-                AddProducts(matrix.AsSpan((i * size) + next), matrix.AsSpan((i * size) + from, own), matrix.AsSpan((next * size) + from), size, i - next + 1, -1);
         }
     }
 
