@@ -16,8 +16,14 @@ public static class DampMapping
     /// <param name="cellMm">Side of a piece [mm], 20 to 500.</param>
     /// <returns>The map; null when no measured part of the van is of wood.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A threshold or the side leaves its range.</exception>
-    public static DampMap? Of(Job job, DateOnly? on = null, IReadOnlyList<double>? thresholdsPercent = null, double cellMm = DampNet.UsualCellMm) =>
-        DampNet.Of(job, cellMm) is { } net ? Of(job, net, DampReadings.Of(job, net, on), thresholdsPercent) : null;
+    public static DampMap? Of(Job job, DateOnly? on = null, IReadOnlyList<double>? thresholdsPercent = null, double cellMm = DampNet.UsualCellMm)
+    {
+        var said = FloorAsSaid.In(job);
+        job = said ?? job;
+        if (DampNet.Of(job, cellMm) is not { } net) return null;
+        var readings = DampReadings.Of(job, net, on);
+        return Of(job, net, said is null ? readings : readings.And(FloorAsSaid.Told), thresholdsPercent);
+    }
 
     internal static DampMap Of(Job job, DampNet net, DampReadings readings, IReadOnlyList<double>? thresholdsPercent, IReadOnlyList<double>? trendPercent = null)
     {

@@ -3,7 +3,7 @@ using Wainwright.Methods.Moisture.Field;
 
 namespace Wainwright.Survey.Damp;
 
-/// <summary>The wooden surfaces of a van, cut into pieces and joined as they are built: floor boards, linings, and whatever else a reading point is on.</summary>
+/// <summary>The wooden surfaces of a van, cut into pieces and joined as they are built: floor boards, linings, a wooden bulkhead, and whatever else a reading point is on.</summary>
 public sealed class DampNet
 {
     /// <summary>Usual side of a piece [mm].</summary>
@@ -32,7 +32,7 @@ public sealed class DampNet
         ArgumentOutOfRangeException.ThrowIfLessThan(cellMm, 20);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(cellMm, 500);
         var pointed = job.Points.Select(p => p.Part).OfType<PartId>().ToHashSet();
-        var boards = job.Parts.Where(p => !p.Outside && p.Solids.Count > 0 && (p.System is PartSystem.Floor or PartSystem.Lining || pointed.Contains(p.Id)))
+        var boards = job.Parts.Where(p => !p.Outside && p.Solids.Count > 0 && (p.System is PartSystem.Floor or PartSystem.Lining || pointed.Contains(p.Id) || IsBulkhead(p)))
             .Select(p => (Part: p, Material: BoardMaterial.Of(p, job.Points))).Where(b => b.Material is not null).ToList();
         var groups = boards.Select(b => b.Material!).Distinct().ToList();
         List<DampCell> cells = [];
@@ -50,6 +50,8 @@ public sealed class DampNet
         var surface = new SurfaceNet([.. cells.Select(c => new SurfaceNet.Cell(c.AreaMm2, c.Sheet, c.Middle.XMm, c.Middle.YMm, c.Middle.ZMm))], new BoardJoins(cells, parts).All());
         return new(sheets, cells, surface);
     }
+
+    private static bool IsBulkhead(Part part) => part.System == PartSystem.Vehicle && $"{part.Kind} {part.Name}".Contains("bulkhead", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The piece that a place lies on or nearest to, and how far off it is [mm].</summary>
     /// <param name="place">The place.</param>

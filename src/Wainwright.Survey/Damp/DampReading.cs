@@ -39,6 +39,9 @@ internal sealed class DampReadings
     /// <summary>What was left out or doubted, one line each.</summary>
     public IReadOnlyList<string> Told { get; }
 
+    /// <summary>The same with one line more to tell.</summary>
+    public DampReadings And(string told) => new(Used, [.. Told, told]);
+
     /// <summary>The latest standing moisture reading of each point up to the end of a day.</summary>
     public static DampReadings Of(Job job, DampNet net, DateOnly? on)
     {

@@ -15,6 +15,9 @@ internal sealed class AsBuilt
     // air that changes in a hollow under furniture and behind a lining [m³/(h·m²)]: own rules, no source
     private static readonly (double Low, double Likely, double High) UnderFurniture = (0.1, 0.5, 2.5), BehindLining = (0.02, 0.08, 0.4);
 
+    // film of air on a face [m²·s·Pa/kg]: about 4 to 30 mm of it, before a fan 2 to 8; own rules round SheetFace.StillAir
+    private static readonly (double Low, double Likely, double High) InStillRoom = (2e7, 5e7, 1.5e8), BeforeFan = (1e7, 2e7, 4e7);
+
     // a glued sheet over a seam lets water creep along under it; one between two boards keeps it from going through: own rules, no source
     private const double CarriedUnderSheet = 2, HeldBySheet = 0.1;
 
@@ -23,6 +26,8 @@ internal sealed class AsBuilt
     private const double FinishMm = 12;
 
     private readonly DampNet net;
+
+    private readonly double panelFactor;
 
     private readonly List<(SideOfBoard Front, SideOfBoard Back, bool Free)> sides;
 
@@ -34,9 +39,13 @@ internal sealed class AsBuilt
     private readonly double[] underSheet;
 
     /// <summary>Looks at every piece of the net.</summary>
-    public AsBuilt(Job job, DampNet net, IReadOnlyList<PartId> outNow)
+    /// <param name="job">The job.</param>
+    /// <param name="net">Its net.</param>
+    /// <param name="outNow">Parts that are out.</param>
+    /// <param name="panelFactor">Panel against solid wood [-].</param>
+    public AsBuilt(Job job, DampNet net, IReadOnlyList<PartId> outNow, double panelFactor)
     {
-        this.net = net;
+        (this.net, this.panelFactor) = (net, panelFactor);
         parts = job.Parts.ToDictionary(p => p.Id);
         var lying = new Lying(job, net, outNow);
         sides = [.. net.Cells.Select(c =>
@@ -95,7 +104,7 @@ internal sealed class AsBuilt
     /// <param name="only">These pieces only, with every piece that one of them lies under; null for all.</param>
     public BuiltSheets Under(DryingCare care, DryingAir air, MaterialDoubt doubt, SlicesOfSheet cut, IReadOnlyList<int>? only = null)
     {
-        var woods = new WoodsOnce(air.C, doubt);
+        var woods = new WoodsOnce(air.C, doubt, panelFactor);
         only ??= [.. Enumerable.Range(0, net.Cells.Count)];
         var columns = new int[net.Cells.Count];
         Array.Fill(columns, -1);
@@ -124,11 +133,11 @@ internal sealed class AsBuilt
     }
 
     // free water passes only within one material, so that a board's wood must be the same one in every column
-    private sealed class WoodsOnce(double airC, MaterialDoubt doubt)
+    private sealed class WoodsOnce(double airC, MaterialDoubt doubt, double panelFactor)
     {
         private readonly Dictionary<string, SheetMaterial> woods = [];
 
-        public SheetMaterial Of(string material) => woods.TryGetValue(material, out var known) ? known : woods[material] = BoardStuff.Wood(material, airC, doubt);
+        public SheetMaterial Of(string material) => woods.TryGetValue(material, out var known) ? known : woods[material] = BoardStuff.Wood(material, airC, doubt, panelFactor);
     }
 
     /// <summary>What keeps the water of a board in under a kind of care, in words, by area.</summary>
@@ -167,7 +176,7 @@ internal sealed class AsBuilt
         var sheet = net.Sheets[net.Cells[cell].Sheet];
         List<SheetLayer> layers = [new(woods.Of(sheet.Material), WoodMm(cell), air.C, cut.Board)];
         var back = sides[cell].Back;
-        if (sides[cell].Free && care >= DryingCare.OneSideOpened) return (layers, SheetFace.ToAir(air.C, air.HumidityFraction));
+        if (sides[cell].Free && care >= DryingCare.OneSideOpened) return (layers, ToRoom(care, 0, air, doubt));
         double film = Facing(cell, air.C, doubt).Back;
         foreach (var on in back.On)
         {
@@ -181,7 +190,7 @@ internal sealed class AsBuilt
             if (CoverStuff.Resistance(Words(on.Part), on.ThicknessMm, air.C, doubt) is not { } stops || double.IsPositiveInfinity(stops)) return (layers, SheetFace.Sealed);
             film += stops;
         }
-        return (layers, FaceOf(back.End, film, air, doubt));
+        return (layers, FaceOf(back.End, care, film, air, doubt));
     }
 
     private SheetMaterial? Stuff(Layed on, WoodsOnce woods, MaterialDoubt doubt) =>
@@ -191,17 +200,24 @@ internal sealed class AsBuilt
     {
         var front = sides[cell].Front;
         var film = Facing(cell, air.C, doubt).Front;
-        if (care >= DryingCare.OneSideOpened) return SheetFace.ToAir(air.C, air.HumidityFraction, film);
+        if (care >= DryingCare.OneSideOpened) return ToRoom(care, film, air, doubt);
         foreach (var on in front.On)
         {
             if (IsAway(on, care)) continue;
             if (CoverStuff.Resistance(Words(on.Part), on.ThicknessMm, air.C, doubt) is not { } stops || double.IsPositiveInfinity(stops)) return SheetFace.Sealed;
             film += stops;
         }
-        return FaceOf(front.End, film, air, doubt);
+        return FaceOf(front.End, care, film, air, doubt);
     }
 
-    private static SheetFace FaceOf(Beyond end, double film, DryingAir air, MaterialDoubt doubt)
+    /// <summary>A face to the room behind a film of air, thin before a fan and thick in a van that is shut.</summary>
+    private static SheetFace ToRoom(DryingCare care, double film, DryingAir air, MaterialDoubt doubt)
+    {
+        var (thin, usual, thick) = care == DryingCare.HeatedAndAired ? BeforeFan : InStillRoom;
+        return SheetFace.ToAir(air.C, air.HumidityFraction) with { Resistance = film + MaterialDoubt.At(-doubt.Airing, thin, usual, thick) };
+    }
+
+    private static SheetFace FaceOf(Beyond end, DryingCare care, double film, DryingAir air, MaterialDoubt doubt)
     {
         SheetFace Aired((double Low, double Likely, double High) rate)
         {
@@ -210,7 +226,7 @@ internal sealed class AsBuilt
         }
         return end switch
         {
-            Beyond.Room => SheetFace.ToAir(air.C, air.HumidityFraction, film),
+            Beyond.Room => ToRoom(care, film, air, doubt),
             Beyond.Hollow => Aired(UnderFurniture),
             Beyond.Void => Aired(BehindLining),
             _ => SheetFace.Sealed,

@@ -16,8 +16,8 @@ internal static class BoardStuff
 
     private static readonly (string Word, double KgPerM3, (double Low, double Likely, double High) Wet, (double Low, double Likely, double High) Dry, string Drinks)[] Woods =
     [
-        ("birch ply", 680, (20, 42, 90), (200, 370, 700), "plywood"), ("poplar ply", 450, (20, 42, 90), (150, 330, 700), "plywood"), ("light ply", 430, (20, 42, 90), (150, 330, 700), "plywood"),
-        ("faced ply", 550, (20, 42, 90), (200, 370, 700), "plywood"), ("ply", 550, (20, 42, 90), (200, 370, 700), "plywood"),
+        ("birch ply", 680, (20, 50, 110), (200, 370, 700), "plywood"), ("poplar ply", 450, (20, 50, 110), (150, 330, 700), "plywood"), ("light ply", 430, (20, 50, 110), (150, 330, 700), "plywood"),
+        ("faced ply", 550, (20, 50, 110), (200, 370, 700), "plywood"), ("ply", 550, (20, 50, 110), (200, 370, 700), "plywood"),
         ("osb", 620, (15, 30, 60), (30, 60, 118), "OSB"), ("hardboard", 900, (20, 30, 60), (30, 60, 120), "plywood"),
         ("fibreboard", 750, (10, 20, 40), (15, 30, 60), "plywood"), ("mdf", 750, (10, 20, 40), (15, 30, 60), "plywood"),
         ("solid wood", 450, (10, 20, 40), (50, 90, 160), "spruce across the grain"), ("", 650, (8, 15, 30), (25, 50, 100), "plywood"),
@@ -36,10 +36,11 @@ internal static class BoardStuff
     /// <param name="material">Its wood in short, as <see cref="BoardMaterial"/> says it.</param>
     /// <param name="airC">Temperature of the curve [°C].</param>
     /// <param name="doubt">How far from likely.</param>
-    public static SheetMaterial Wood(string material, double airC, MaterialDoubt doubt)
+    /// <param name="panelFactor">Panel against solid wood [-].</param>
+    public static SheetMaterial Wood(string material, double airC, MaterialDoubt doubt, double panelFactor = PanelFactor)
     {
         var row = Woods.First(w => material.Contains(w.Word, StringComparison.Ordinal));
-        var factor = BoardMaterial.IsPanel(material) ? PanelFactor : 1;
+        var factor = BoardMaterial.IsPanel(material) ? panelFactor : 1;
         double At((double Low, double Likely, double High) f) => MaterialDoubt.At(doubt.Resistance, f.Low, f.Likely, f.High);
         var dry = SheetMaterial.Panel(material, row.KgPerM3, airC, factor, At(row.Dry), At(row.Wet), 0, 0);
         var drinks = LiquidUptake.Coefficients.Single(c => c.Material == row.Drinks);

@@ -44,13 +44,17 @@ public static class Forecasting
     /// <param name="cancellation">Calls it off.</param>
     /// <exception cref="ArgumentOutOfRangeException">Days or target leave their range.</exception>
     /// <exception cref="OperationCanceledException">It was called off.</exception>
-    public static DryingForecast Of(DampMap map, DryingCare care, double days, double targetPercent, DampHistory? wetting, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public static DryingForecast Of(DampMap map, DryingCare care, double days, double targetPercent, DampHistory? wetting, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
+        Of(map, care, days, targetPercent, wetting, DryingAir.Of(map).Under(care), progress, cancellation);
+
+    /// <summary>The same in an air that is known.</summary>
+    internal static DryingForecast Of(DampMap map, DryingCare care, double days, double targetPercent, DampHistory? wetting, DryingAir air, IProgress<double>? progress, CancellationToken cancellation)
     {
         if (!(days > 0 && days <= MostDays)) throw new ArgumentOutOfRangeException(nameof(days), days, $"above 0 and up to {MostDays} days");
         if (!(targetPercent is >= 8 and <= 30)) throw new ArgumentOutOfRangeException(nameof(targetPercent), targetPercent, "8 to 30 %");
         var net = map.Net;
-        var built = new AsBuilt(map.Job, net, OutOnTheDay(map));
-        var air = DryingAir.Of(map).Under(care);
+        var panelFactor = PatchWeighing.PanelFactor(map);
+        var built = new AsBuilt(map.Job, net, OutOnTheDay(map), panelFactor);
         double[] when = [.. Enumerable.Range(0, Frames + 1).Select(i => days * i * i / (Frames * Frames))];
         var cells = Enumerable.Range(0, net.Cells.Count).ToArray();
         double[][] starts = [.. new[] { LowStart, 0.5, HighStart }.Select(share => cells.Select(c => map.Field.QuantilePercent(c, share)).ToArray())];
@@ -65,7 +69,7 @@ public static class Forecasting
         var slow = Slow();
         var frames = FramesOf(courses, draws, slow, cancellation);
         var sheets = net.Sheets.Select((sheet, s) => Judge(net, courses, draws, slow, s, targetPercent, air.C, built.Closed(s, care), wetting)).ToList();
-        return new(care, targetPercent, days, frames, sheets, Assumed(care, air));
+        return new(care, targetPercent, days, frames, sheets, Assumed(care, air, panelFactor));
     }
 
     /// <summary>How slow the materials of each draw are.</summary>
@@ -134,7 +138,7 @@ public static class Forecasting
     internal static IReadOnlyList<PartId> OutOnTheDay(DampMap map) =>
         map.Readings.MaxBy(r => r.Reading.TakenAt)?.Reading.Stage is { } stage ? map.Job.Stages.FirstOrDefault(s => s.Id == stage)?.PartsOut ?? [] : [];
 
-    private static List<string> Assumed(DryingCare care, DryingAir air) =>
+    private static List<string> Assumed(DryingCare care, DryingAir air, double panelFactor) =>
     [
         air.From,
         string.Create(CultureInfo.InvariantCulture, $"boards as warm as the air, {air.C:0.#} °C; no water comes in from the day of the map on"),
@@ -146,6 +150,7 @@ public static class Forecasting
             _ => "the side to the room bare all over and aired by a fan; what lies behind stays; a partition open on both sides",
         },
         "resistances of materials and coverings, wicking and airing of hollows known to a factor of two or three either way: carried through the ranges; rates of airing and what a sheet over a seam carries are own rules, no source",
+        string.Create(CultureInfo.InvariantCulture, $"panels settle at {panelFactor:0.00} of solid wood{(panelFactor == BoardStuff.PanelFactor ? ", the middle of 0.8 to 1" : ", by the dry references in the air of the day")}"),
         "insulation and battens behind that no point reads begin at rest with the board before them, 98 % at most",
     ];
 }

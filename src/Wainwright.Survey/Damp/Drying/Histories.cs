@@ -35,7 +35,8 @@ public static class Histories
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(members, LeastMembers);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(members, MostMembers);
-        var built = new AsBuilt(map.Job, map.Net, Forecasting.OutOnTheDay(map));
+        var panelFactor = PatchWeighing.PanelFactor(map);
+        var built = new AsBuilt(map.Job, map.Net, Forecasting.OutOnTheDay(map), panelFactor);
         var dry = PatchWeighing.DryPercent(map);
         var patches = DampPatch.Of(map, dry, built);
         var done = 0;
@@ -47,7 +48,7 @@ public static class Histories
         List<PatchHistory> histories = [];
         foreach (var patch in patches)
         {
-            var air = PatchWeighing.Room(map, dry);
+            var air = PatchWeighing.Room(map, dry, panelFactor);
             histories.Add(Of(map, built, patch, air, dry, members, Told, cancellation));
         }
         return Put(map, dry, histories, members);

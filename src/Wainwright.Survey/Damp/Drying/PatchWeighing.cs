@@ -16,11 +16,19 @@ internal static class PatchWeighing
         return references.Count > 0 ? Math.Min(references.Average(), driest + DampPatch.WetPoints) : driest;
     }
 
+    /// <summary>Panel against solid wood, by the dry references in the air of the day: what this meter shows on these boards, 0.8 to 1.2; the usual where nobody read both [-].</summary>
+    public static double PanelFactor(DampMap map)
+    {
+        var references = map.Readings.Where(r => r.IsReference && r.Made.Bound == MeterReading.Bound.About && r.Reading is { AirC: not null, AirRhPercent: not null } && BoardMaterial.IsPanel(map.Net.Sheets[map.Net.Cells[r.Cell].Sheet].Material)).ToList();
+        return references.Count == 0 ? BoardStuff.PanelFactor
+            : Math.Clamp(references.Average(r => r.Made.Percent / WoodEquilibrium.Of(new(r.Reading.AirC!.Value, Math.Min(0.95, r.Reading.AirRhPercent!.Value / 100))).MoisturePercent), 0.8, 1.2);
+    }
+
     /// <summary>The room over the time of the wetting: as warm as read, as humid as the dry boards have it.</summary>
-    public static DryingAir Room(DampMap map, double dryPercent)
+    public static DryingAir Room(DampMap map, double dryPercent, double panelFactor)
     {
         var air = DryingAir.Of(map);
-        return air with { HumidityFraction = Math.Clamp(PanelEquilibrium.HumidityFraction(dryPercent, air.C, BoardStuff.PanelFactor), 0.2, 0.9) };
+        return air with { HumidityFraction = Math.Clamp(PanelEquilibrium.HumidityFraction(dryPercent, air.C, panelFactor), 0.2, 0.9) };
     }
 
     /// <summary>How far a course is from a reading, in standard deviations: positive when the course is wetter.</summary>
