@@ -1,5 +1,4 @@
 using System.Globalization;
-using Wainwright.Methods.Moisture.Practice;
 using Wainwright.Survey;
 using Wainwright.Survey.Damp.Drying;
 
@@ -13,7 +12,7 @@ internal sealed class DampLogAnswer(DryingLog log)
         firstDay = log.FirstDay,
         mayCover = log.MayCover,
         readyOnDay = Ends(log.ReadyOnDay),
-        caution = CoverUpGate.Basis.Caution,
+        caution = DryingLog.Caution,
         points = log.Points.Select(p => new
         {
             id = p.Point.Id.Text,
@@ -36,10 +35,10 @@ internal sealed class DampLogAnswer(DryingLog log)
         {
             at.Out.WriteLine(Shown.Plain($"{Word(ink, point.Pace)} {point.Point.Id} {point.Point.Where}: {point.Because}{When(point)}"));
             at.Out.WriteLine(ink.Faint(Shown.Plain($"{"",-13}{string.Join("  ", point.Visits.Select(Visit))}")));
-            at.Out.WriteLine(Shown.Plain($"{"",-13}{DryingLogs.Says(point.Gate)}"));
+            at.Out.WriteLine(Shown.Plain($"{"",-13}{point.GateSays}"));
         }
-        at.Out.WriteLine(Shown.Plain($"all dry: {Span(log.ReadyOnDay)}; {(log.MayCover switch { CoverUpGate.Verdict.Open => "may be covered", CoverUpGate.Verdict.Shut => "not to be covered", _ => "cannot tell whether it may be covered" })}"));
-        at.Out.WriteLine(ink.Faint($"caution: {CoverUpGate.Basis.Caution}"));
+        at.Out.WriteLine(Shown.Plain($"all dry: {Span(log.ReadyOnDay)}; {log.GateSays}"));
+        at.Out.WriteLine(ink.Faint($"caution: {DryingLog.Caution}"));
     }
 
     private static string Visit(DryingVisit visit) => string.Create(CultureInfo.InvariantCulture,

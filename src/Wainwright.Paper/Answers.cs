@@ -19,6 +19,9 @@ public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadO
     /// <summary>What would make each part hold that falls short; worked out like <see cref="Held"/>, absent to leave it out.</summary>
     public Lazy<IReadOnlyDictionary<PartId, Mend>>? Mends { get; init; }
 
+    /// <summary>Where water went, where a board was read wet; worked out like <see cref="Held"/>, absent to leave it out.</summary>
+    public Lazy<WaterFound?>? Water { get; init; }
+
     /// <summary>Asks Survey.</summary>
     public static Answers Of(Job job, DateOnly today)
     {
@@ -27,6 +30,7 @@ public sealed record Answers(DateOnly Today, IReadOnlyList<Check> Checks, IReadO
         return new(today, checks, RankedFindings.Of(job), StopUse.Of(job, checks))
         {
             Held = held,
+            Water = new(() => WaterFound.Of(job)),
             Mends = new(() => held.Value.Parts.Where(p => p.Verdict == Verdict.FallsShort).ToDictionary(p => p.Part.Id, p => Mending.Of(job, p.Part.Id))),
         };
     }

@@ -19,6 +19,7 @@ internal static class Damp
         var longWet = new Option<bool>("--long-wet") { Description = "For --cut: it has stood wet for months, so past saving from 20 % instead of 28." };
         var log = new Option<bool>("--log") { Description = "Also the drying log: all visits of each point against what was foretold, the day it is dry, whether it may be covered." };
         var promised = new Option<string?>("--promised") { HelpName = "DAY", Description = "With --log: the day on which all was promised dry, as 2026-03-20; a point that will miss it is late." };
+        var target = new Option<double?>("--target") { HelpName = "PERCENT", Description = "With --log: dry is at or under this instead of 15 %; 5 to 30." };
         var already = Plan.Parts("--already-out", "This part is out already, for --next. Without it, what is out at the stage of the newest reading.", "--out");
         var forecast = new Option<double?>("--forecast") { HelpName = "DAYS", Description = "Also how the wet boards dry, looking so many days ahead: days until dry with their range, under each care." };
         var care = new Option<string[]>("--care") { HelpName = "CARE", AllowMultipleArgumentsPerToken = true, Description = $"With --forecast: only this care, one of {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}. May stand several times." };
@@ -37,7 +38,7 @@ internal static class Damp
               wain damp demo/touring-camper.wain.json --on 2026-03-02 --since
 
             Every board dry: exit 0. A board is wet: 1. None is wet but one cannot be told: 3.
-            """) { job, on, next, threshold, cut, longWet, log, promised, already, forecast, care, since, members, store, json };
+            """) { job, on, next, threshold, cut, longWet, log, promised, target, already, forecast, care, since, members, store, json };
         command.Validators.Add(line =>
         {
             if (line.GetValue(next) is < 0 or > 20) line.AddError("--next is 0 to 20.");
@@ -46,6 +47,8 @@ internal static class Damp
             if (line.GetValue(care)?.Any(c => DampForecastAnswer.Cares.All(known => known.Word != c)) == true) line.AddError($"--care is {string.Join(", ", DampForecastAnswer.Cares.Select(c => c.Word))}.");
             if (line.GetValue(members) is < 20 or > 5000) line.AddError("--members is 20 to 5000.");
             if (line.GetResult(promised) is not null && !line.GetValue(log)) line.AddError("--promised goes with --log.");
+            if (line.GetValue(target) is { } own && !(own is >= 5 and <= 30)) line.AddError("--target is 5 to 30 %.");
+            if (line.GetResult(target) is not null && !line.GetValue(log)) line.AddError("--target goes with --log.");
             if (line.GetValue(longWet) && !line.GetValue(cut)) line.AddError("--long-wet goes with --cut.");
             if (line.GetResult(care) is not null && line.GetValue(forecast) is null) line.AddError("--care goes with --forecast.");
         });
@@ -64,7 +67,7 @@ internal static class Damp
             var drying = line.GetValue(forecast) is { } days
                 ? DampForecastAnswer.Of(at, history?.Combined ?? map, days, [.. DampForecastAnswer.Cares.Where(c => line.GetValue(care) is not { Length: > 0 } named || named.Contains(c.Word)).Select(c => c.Care)], history, stop)
                 : null;
-            var visits = line.GetValue(log) ? DryingLogs.Of(given.Job, day, Named(promised)) ?? throw new BadInputException($"{given.Job.Id} has no point that was read twice or wet: there is no drying log") : null;
+            var visits = line.GetValue(log) ? DryingLogs.Of(given.Job, day, Named(promised), line.GetValue(target)) ?? throw new BadInputException($"{given.Job.Id} has no point that was read twice or wet: there is no drying log") : null;
             var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Log = visits is null ? null : new(visits), Since = history is null ? null : new(history), Drying = drying };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);

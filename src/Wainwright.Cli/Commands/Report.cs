@@ -2,6 +2,7 @@ using System.CommandLine;
 using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Paper;
+using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Cli.Commands;
 
@@ -15,6 +16,7 @@ internal static class Report
         ["stop-use"] = (given, on) => Sheets.StopUse(given.Job, Answers.Of(given.Job, on)),
         ["isolation"] = (given, on) => Sheets.Isolation(given.Job, on),
         ["servicing"] = Servicing,
+        ["drying"] = (given, on) => Sheets.Drying(given.Job, DryingLogs.Of(given.Job) ?? throw new BadInputException($"{given.Job.Id} has no point that was read twice or wet: there is no drying log"), on),
     };
 
     public static Command Command(Terminal at)
@@ -24,11 +26,12 @@ internal static class Report
         var page = new Option<string>("--page") { HelpName = "PAGE", DefaultValueFactory = _ => "owners", Description = $"Which page: {string.Join(", ", Pages.Keys)}." };
         var on = Day.Option();
         var store = StoreFolder.Option();
-        var command = new Taught("report", "Make the owners' page, a stop-use notice, an isolation sheet or what servicing costs.", """
+        var command = new Taught("report", "Make the owners' page, a stop-use notice, an isolation sheet, what servicing costs or the drying log.", """
             Examples:
               wain report demo/touring-camper.wain.json --out camper.html
               wain report J-014 --out J-014.pdf
               wain report J-014 --page stop-use --out stop.pdf
+              wain report demo/touring-camper.wain.json --page drying --out drying.pdf
 
             A page is one file that needs nothing from outside. Photos of a job file are looked for in the folder “photos” beside it.
             """) { job, to, page, on, store };

@@ -1,5 +1,6 @@
 using Wainwright.Access;
 using Wainwright.Fitout;
+using Wainwright.Survey.Damp.Drying;
 using Wainwright.Survey.Retention;
 
 namespace Wainwright.Paper;
@@ -70,6 +71,21 @@ public static class Sheets
             [nameof(HoldPage.Job)] = job,
             [nameof(HoldPage.Held)] = held,
             [nameof(HoldPage.On)] = on,
+        });
+    }
+
+    /// <summary>The drying log for the bench: points, targets, visits so far, empty columns for the next, and the rule for covering.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="log">The log; see <see cref="DryingLogs.Of"/>.</param>
+    /// <param name="on">The day on the page.</param>
+    public static Task<string> Drying(Job job, DryingLog log, DateOnly on)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return PaperPage.Html<DryingPage>($"Drying log: {job.Title}", new Dictionary<string, object?>
+        {
+            [nameof(DryingPage.Job)] = job,
+            [nameof(DryingPage.Log)] = log,
+            [nameof(DryingPage.On)] = on,
         });
     }
 }

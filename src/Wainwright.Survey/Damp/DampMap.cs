@@ -85,6 +85,15 @@ public sealed class DampMap
     /// <summary>Dry board of each material as the readings leave it [%].</summary>
     public IReadOnlyList<(string Material, double Percent)> DryBoards => [.. Net.Materials.Select((m, g) => (m, Field.DryPercent(g)))];
 
+    /// <summary>Middle of what a piece may hold [%].</summary>
+    /// <param name="cell">The piece, by its place in the net.</param>
+    public double LikelyPercent(int cell) => Field.QuantilePercent(cell, 0.5);
+
+    /// <summary>Chance that a piece is over a moisture [0–1].</summary>
+    /// <param name="cell">The piece, by its place in the net.</param>
+    /// <param name="percent">The moisture [%].</param>
+    public double ChanceOver(int cell, double percent) => Field.ProbabilityOver(cell, percent);
+
     /// <summary>The field's source, assumptions and caution.</summary>
     public static Basis Basis => FieldPriors.Basis;
 }

@@ -20,6 +20,13 @@ public sealed record DampReading(PointId Point, Reading Reading, int Cell, doubl
     /// <summary>Standard deviation against the moisture of its piece [points]: the meter's spread taken as two of them, and the spot.</summary>
     public double SigmaPoints => Math.Sqrt(((Made.SpreadPoints / 2) * (Made.SpreadPoints / 2)) + (SpotPoints * SpotPoints));
 
+    /// <summary>Its figure as a drawing has it [%]: <c>17.4</c>; <c>≥28</c> where the meter was at its end.</summary>
+    public string Shown => string.Create(CultureInfo.InvariantCulture, $"{(Made.Bound == MeterReading.Bound.AtLeast ? "≥" : Made.Bound == MeterReading.Bound.AtMost ? "≤" : "")}{Made.Percent:0.#}");
+
+    /// <summary>Whether it shows more than a moisture.</summary>
+    /// <param name="percent">The moisture [%].</param>
+    public bool IsOver(double percent) => Made.Percent > percent;
+
     internal FieldObservation Seen => new(Cell, Made.Percent, SigmaPoints, Made.Bound);
 }
 

@@ -54,8 +54,8 @@ internal sealed class BoardCutting(DampMap map, CutStakes stakes, WaterHeld wate
         // what was read wet is opened and dried, whatever the sums say of a small place. Own rule
         var readWet = said.Advice is DampAdvice.Dry or DampAdvice.CutOrProbe;
         return stayDried || readWet
-            ? Whole(BoardFate.Dry, dried, string.Create(CultureInfo.InvariantCulture, $"open and dry it: {dried:0} min to be expected, {kept:0} if it were closed up as it is; no cut pays{unread}"))
-            : Whole(BoardFate.Keep, kept, string.Create(CultureInfo.InvariantCulture, $"keep it: {kept:0} min to be expected, {dried:0} if it were opened and dried"));
+            ? Whole(BoardFate.Dry, dried, string.Create(CultureInfo.InvariantCulture, $"open and dry it: about {dried:0} min of work at stake, {kept:0} if it were closed up as it is; no cut pays{unread}"))
+            : Whole(BoardFate.Keep, kept, string.Create(CultureInfo.InvariantCulture, $"keep it: about {kept:0} min of work at stake, {dried:0} if it were opened and dried"));
     }
 
     /// <summary>Where to measure, when much is in doubt that no reading is near.</summary>
@@ -78,8 +78,8 @@ internal sealed class BoardCutting(DampMap map, CutStakes stakes, WaterHeld wate
         var lines = behind.Lines(cuts);
         List<string> because =
         [
-            whole ? "all of it goes" : string.Create(CultureInfo.InvariantCulture, $"cut out {area:0.00} of {said.Sheet.AreaM2:0.00} m², {cuts.Sum(c => c.Piece.CutMm) / 1000:0.0} m to cut; {(dried ? "dry the rest" : "the rest stays")}"),
-            string.Create(CultureInfo.InvariantCulture, $"{least:0} min to be expected, {kept:0} if all were kept"),
+            whole ? "all of it goes" : string.Create(CultureInfo.InvariantCulture, $"cut out {area:0.00} of {said.Sheet.AreaM2:0.00} m², {(cuts.Sum(c => c.Piece.CutMm) is > 1 and var mm ? string.Create(CultureInfo.InvariantCulture, $"{mm / 1000:0.0} m to cut") : "along its seams and edges")}; {(dried ? "dry the rest" : "the rest stays")}"),
+            string.Create(CultureInfo.InvariantCulture, $"about {least:0} min of work at stake, {kept:0} if all were kept"),
             string.Create(CultureInfo.InvariantCulture, $"before the saw read or prick at x {at.XMm:0}, y {at.YMm:0}, z {at.ZMm:0}, where it is most in doubt, and along the line{unread}"),
         ];
         if (map.Job.Lines.Where(l => lines.Contains(l.Id) && l.Medium is Medium.Mains or Medium.Gas or Medium.Dc or Medium.Fuel).Select(l => l.Id).ToList() is { Count: > 0 } live)

@@ -36,11 +36,25 @@ public sealed record DryingVisit(Reading Reading, double Day, double Percent, bo
 /// <param name="Pace">How it keeps to the forecast.</param>
 /// <param name="Gate">Whether it may be covered.</param>
 /// <param name="Because">Why, in words.</param>
-public sealed record PointDrying(ReadingPoint Point, DampSheet? Sheet, IReadOnlyList<DryingVisit> Visits, double TargetPercent, Span DryOnDay, DryingPace Pace, CoverUpGate.Result Gate, string Because);
+public sealed record PointDrying(ReadingPoint Point, DampSheet? Sheet, IReadOnlyList<DryingVisit> Visits, double TargetPercent, Span DryOnDay, DryingPace Pace, CoverUpGate.Result Gate, string Because)
+{
+    /// <summary>What the gate says, in words.</summary>
+    public string GateSays => DryingLogs.Says(Gate);
+
+    /// <summary>What to measure or note before the gate can be told.</summary>
+    public IReadOnlyList<string> GateMissing => Gate.Missing;
+}
 
 /// <summary>The drying log of a job: every point that was read more than once or is wet.</summary>
 /// <param name="FirstDay">Day 0.</param>
 /// <param name="Points">Point by point, the slowest first.</param>
 /// <param name="ReadyOnDay">Day on which the last of them meets its target [d].</param>
 /// <param name="MayCover">Every point may be covered; shut when one is shut, cannot tell when one is in doubt.</param>
-public sealed record DryingLog(DateTimeOffset FirstDay, IReadOnlyList<PointDrying> Points, Span ReadyOnDay, CoverUpGate.Verdict MayCover);
+public sealed record DryingLog(DateTimeOffset FirstDay, IReadOnlyList<PointDrying> Points, Span ReadyOnDay, CoverUpGate.Verdict MayCover)
+{
+    /// <summary>The gate over all points, in words.</summary>
+    public string GateSays => MayCover switch { CoverUpGate.Verdict.Open => "may be covered", CoverUpGate.Verdict.Shut => "not to be covered", _ => "cannot tell whether it may be covered" };
+
+    /// <summary>What the gate does not take away.</summary>
+    public static string Caution => CoverUpGate.Basis.Caution;
+}

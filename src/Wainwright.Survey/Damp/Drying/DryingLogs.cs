@@ -18,13 +18,14 @@ public static class DryingLogs
     /// <param name="job">The job.</param>
     /// <param name="on">The day; readings taken later are left out. Null for all.</param>
     /// <param name="promised">The day that was promised; null when none was.</param>
-    /// <param name="rule">Target and gate; null for the usual.</param>
+    /// <param name="targetPercent">The job's own target [%], 5 to 30; null for the gate's usual. Within 3 points of the dry reference it must be anyhow.</param>
     /// <returns>The log; null when no point was read twice or wet.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A limit of the rule leaves its range.</exception>
-    public static DryingLog? Of(Job job, DateOnly? on = null, DateOnly? promised = null, CoverUpGate.Rule? rule = null)
+    /// <exception cref="ArgumentOutOfRangeException">The target leaves its range.</exception>
+    public static DryingLog? Of(Job job, DateOnly? on = null, DateOnly? promised = null, double? targetPercent = null)
     {
         ArgumentNullException.ThrowIfNull(job);
-        var gate = rule ?? new();
+        if (targetPercent is { } own && !(own is >= 5 and <= 30)) throw new ArgumentOutOfRangeException(nameof(targetPercent), own, "5 to 30 %");
+        var gate = targetPercent is { } target ? new CoverUpGate.Rule(target) : new();
         var visits = new PointVisits(job, on);
         var points = job.Points.Where(p => visits.Of(p.Id) is { Count: > 1 } or [{ Made.Percent: > WetPercent }]).ToList();
         if (points.Count == 0) return null;

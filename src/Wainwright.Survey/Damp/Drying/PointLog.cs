@@ -9,7 +9,7 @@ namespace Wainwright.Survey.Damp.Drying;
 internal sealed class PointLog(Job job, PointVisits visits, ReadingPoint point, DateTimeOffset first, CoverUpGate.Rule rule)
 {
     // a spot read again differs by this, and by so much of what it is over dry; a reference by this from where the point will end [points]. Own rules
-    private const double AgainPoints = 0.7, AgainShare = 0.05, ReferencePoints = 1;
+    private const double AgainPoints = 0.7, AgainShare = 0.05, ReferencePoints = 0.7;
 
     // a rise of more than this is new water or another spot [points]; own rule
     private const double RisePoints = 1.5;
