@@ -54,7 +54,7 @@ internal sealed class BoardCutting(DampMap map, CutStakes stakes, WaterHeld wate
         // what was read wet is opened and dried, whatever the sums say of a small place. Own rule
         var readWet = said.Advice is DampAdvice.Dry or DampAdvice.CutOrProbe;
         return stayDried || readWet
-            ? Whole(BoardFate.Dry, dried, string.Create(CultureInfo.InvariantCulture, $"open and dry it: about {dried:0} min of work at stake, {kept:0} if it were closed up as it is; no cut pays{unread}"))
+            ? Whole(BoardFate.Dry, dried, string.Create(CultureInfo.InvariantCulture, $"open and dry it: about {dried:0} min of work at stake, {kept:0} if it were closed up as it is{(dried > kept ? ", but what was read wet is dried" : "")}; no cut pays{unread}"))
             : Whole(BoardFate.Keep, kept, string.Create(CultureInfo.InvariantCulture, $"keep it: about {kept:0} min of work at stake, {dried:0} if it were opened and dried"));
     }
 
