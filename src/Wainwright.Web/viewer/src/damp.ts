@@ -43,9 +43,10 @@ export class DampBoards {
     if (pins.length) this.group.add(strokes(pins, ink.fixing));
   }
 
-  /** The part that a ray met; undefined when it met something else. */
-  ownerOf(hit: Intersection): string | undefined {
-    if (hit.object !== this.mesh || hit.faceIndex == null) return undefined;
+  /** The part that a ray met; undefined when it met something else, or the back of a dry piece, which is not drawn. */
+  ownerOf(hit: Intersection, along: Vector3): string | undefined {
+    if (hit.object !== this.mesh || hit.faceIndex == null || !hit.face) return undefined;
+    if (hit.face.normal.dot(along) > 0 && this.bands.getX(hit.face.a) < 0.5) return undefined;
     return this.damp.boards[this.damp.sheet[this.faces[Math.floor(hit.faceIndex / 2)]!.cell]!];
   }
 

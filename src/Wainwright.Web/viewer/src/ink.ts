@@ -133,10 +133,10 @@ function wash(clipping: boolean, hatch?: Hatch): ShaderMaterial {
   });
 }
 
-/** Boards by how wet they are: the wetter, the closer the hatching and the stronger the wash; past the last threshold crossed; unknown is wide hatching the other way on bare paper. */
+/** Boards by how wet they are: the wetter, the closer the hatching and the stronger the wash; past the last threshold crossed; unknown is wide hatching the other way on bare paper. From behind only the hatching of what is wet is there, so that one looks into the van through it. */
 function soaked(): ShaderMaterial {
   return new ShaderMaterial({
-    clipping: true,
+    clipping: true, side: DoubleSide,
     uniforms: { paper: { value: new Color() }, shade: { value: new Color() }, ink: { value: new Color() }, water: { value: new Color() }, pixels: { value: 1 }, bands: { value: 4 } },
     vertexShader: `
       #include <clipping_planes_pars_vertex>
@@ -166,6 +166,13 @@ function soaked(): ShaderMaterial {
         float dark = 0.2 * abs(facing.y) + 0.3 * abs(facing.x) + 0.4 * max(-facing.z, 0.0);
         vec3 colour = mix(paper, shade, dark);
         float most = max(bands - 1.0, 1.0);
+        if (!gl_FrontFacing) {
+          float closer = mix(15.0, 6.0, wet / most);
+          if (wet < 0.5 || (across(1.0, closer) > 1.6 && (wet < most - 0.5 || across(-1.0, closer) > 1.6))) discard;
+          gl_FragColor = vec4(mix(water, ink, 0.25), 1.0);
+          #include <colorspace_fragment>
+          return;
+        }
         if (wet < -0.5) {
           if (across(-1.0, 14.0) < 1.2) colour = mix(colour, ink, 0.55);
         } else if (wet > 0.5) {

@@ -315,7 +315,7 @@ class Board {
     const solid = [...this.parts.values()].filter(p => p.group.visible && p.mesh.visible);
     const owner = new Map(solid.map(p => [p.mesh as unknown, p] as const));
     for (const hit of ray.intersectObjects([...(this.boards ? [this.boards.face] : []), ...solid.map(p => p.mesh), ...this.cut.faces.filter(m => m.visible)], false)) {
-      const board = this.boards?.ownerOf(hit);
+      const board = this.boards?.ownerOf(hit, ray.ray.direction);
       if (board && (!this.cut.plane || this.cut.plane.distanceToPoint(hit.point) >= -0.5)) return board;
       const cutId = hit.faceIndex == null ? undefined : this.cut.ownerOf(hit.object, hit.faceIndex);
       if (cutId) return cutId;
