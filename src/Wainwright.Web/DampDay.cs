@@ -13,6 +13,6 @@ public sealed record DampDay(DampMap Map, IReadOnlyList<double> LikelyPercent, I
     {
         ArgumentNullException.ThrowIfNull(map);
         var cells = Enumerable.Range(0, map.Net.Cells.Count);
-        return new(map, [.. cells.Select(c => map.Field.QuantilePercent(c, 0.5))], [.. cells.Select(map.IsUnread)]);
+        return new(map, [.. cells.Select(map.LikelyPercent)], [.. cells.Select(map.IsUnread)]);
     }
 }

@@ -4,6 +4,7 @@ using Wainwright.Access;
 using Wainwright.Fitout;
 using Wainwright.Paper;
 using Wainwright.Records;
+using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Web;
 
@@ -74,6 +75,13 @@ internal static class Files
             if (store.Find(id) is not { } found) return Results.NotFound();
             var run = holds.Of(found, Enum.TryParse<LoadCase>(@case, out var load) ? [load] : []);
             return Page(answer, await Sheets.Hold(found.Job, await run.Found.WaitAsync(stop), Today(clock)));
+        });
+
+        app.MapGet("/job/{id}/drying.html", async (string id, string? on, string? promised, Store store, TimeProvider clock, HttpResponse answer) =>
+        {
+            static DateOnly? Day(string? text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+            if (store.Find(id) is not { } found || DryingLogs.Of(found.Job, Day(on), Day(promised)) is not { } log) return Results.NotFound();
+            return Page(answer, await Sheets.Drying(found.Job, log, Today(clock)));
         });
 
         app.MapGet("/job/{id}/container", (string id, Store store) =>

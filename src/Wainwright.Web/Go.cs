@@ -54,5 +54,16 @@ internal static class Go
         return Job(job, "damp", board?.Text ?? "") + (given.Count == 0 ? "" : "?" + string.Join('&', given));
     }
 
+    /// <summary>The drying log on paper.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="on">Readings up to this day; absent for all.</param>
+    /// <param name="promised">The day that was promised; absent when none was.</param>
+    public static string DryingSheet(string job, DateOnly? on, DateOnly? promised)
+    {
+        (string Name, DateOnly? Day)[] said = [("on", on), ("promised", promised)];
+        var given = said.Where(s => s.Day is not null).Select(s => FormattableString.Invariant($"{s.Name}={s.Day:yyyy-MM-dd}")).ToList();
+        return Job(job, "drying.html") + (given.Count == 0 ? "" : "?" + string.Join('&', given));
+    }
+
     public static string Photo(PhotoHash photo) => $"photo/{photo}";
 }

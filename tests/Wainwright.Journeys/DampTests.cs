@@ -130,6 +130,9 @@ public sealed class DampTests(Yard yard)
         await page.Locator("#log input[type=date]").FillAsync("2026-03-17");
         await page.Locator("#log input[type=date]").PressAsync("Tab");
         await Expect(page.Locator("#log [data-pace=Late]").First).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        var sheet = await page.APIRequest.GetAsync((await page.Locator("#log").GetByRole(AriaRole.Link, new() { Name = "On paper" }).GetAttributeAsync("href"))!);
+        Assert.True(sheet.Ok);
+        Assert.Contains("P19", await sheet.TextAsync(), StringComparison.Ordinal);
         Assert.Empty(await visit.Faults());
     }
 
