@@ -7,7 +7,7 @@ namespace Wainwright.Survey.Damp;
 internal static class SheetVerdict
 {
     // a piece whose spread is nearly that of a piece without readings is unread; a board half unread cannot be judged. Own rules
-    public const double NearlyUnknown = 0.85;
+    public const double NearlyUnknown = 0.75;
 
     private const double TooMuchUnread = 0.5;
 
