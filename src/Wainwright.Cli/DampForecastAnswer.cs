@@ -25,6 +25,9 @@ internal sealed class DampForecastAnswer
         wet = Wet(map);
     }
 
+    /// <summary>The forecasts, care by care.</summary>
+    public IReadOnlyList<DryingForecast> Forecasts => forecasts;
+
     /// <summary>Care as it is written on the command line.</summary>
     public static readonly IReadOnlyList<(string Word, DryingCare Care, string Says, string Does)> Cares =
     [

@@ -21,6 +21,7 @@ internal sealed class DampLogAnswer(DryingLog log)
             targetPercent = p.TargetPercent,
             pace = p.Pace,
             dryOnDay = Ends(p.DryOnDay),
+            byPhysics = p.ByPhysics is { } days ? Ends(days) : null,
             because = p.Because,
             gate = new { verdict = p.Gate.Verdict, targetMet = p.Gate.TargetMet, changePoints = p.Gate.ChangePoints, spanHours = p.Gate.SpanHours, missing = p.Gate.Missing },
             visits = p.Visits.Select(v => new { reading = v.Reading.Id.Text, takenAt = v.Reading.TakenAt, day = v.Day, percent = v.Percent, atLeast = v.AtLeast, foretold = v.Foretold is { } f ? Ends(f) : null }),
@@ -33,7 +34,7 @@ internal sealed class DampLogAnswer(DryingLog log)
         at.Out.WriteLine(ink.Strong(string.Create(CultureInfo.InvariantCulture, $"drying log from {log.FirstDay:yyyy-MM-dd}, day 0")));
         foreach (var point in log.Points)
         {
-            at.Out.WriteLine(Shown.Plain($"{Word(ink, point.Pace)} {point.Point.Id} {point.Point.Where}: {point.Because}{When(point)}"));
+            at.Out.WriteLine(Shown.Plain($"{Word(ink, point.Pace)} {point.Point.Id} {point.Point.Where}: {point.Because}{When(point)}{Worked(point)}"));
             at.Out.WriteLine(ink.Faint(Shown.Plain($"{"",-13}{string.Join("  ", point.Visits.Select(Visit))}")));
             at.Out.WriteLine(Shown.Plain($"{"",-13}{point.GateSays}"));
         }
@@ -45,6 +46,12 @@ internal sealed class DampLogAnswer(DryingLog log)
         $"day {visit.Day:0}: {(visit.AtLeast ? "≥" : "")}{visit.Percent:0.0} %{(visit.Foretold is { } f ? string.Create(CultureInfo.InvariantCulture, $" ({f.Low:0.0}–{f.High:0.0})") : "")}");
 
     private string When(PointDrying point) => point.Pace == DryingPace.Dry || DryingLogs.Date(log, point.DryOnDay.Likely) is not { } day ? "" : string.Create(CultureInfo.InvariantCulture, $" ({day:yyyy-MM-dd})");
+
+    private static string Worked(PointDrying point)
+    {
+        static string End(double day) => double.IsFinite(day) ? day.ToString("0", CultureInfo.InvariantCulture) : "no end seen";
+        return point is { Pace: not DryingPace.Dry, ByPhysics: { } days } ? $"; worked out as built: day {End(days.Low)} to {End(days.High)}, likely {End(days.Likely)}" : "";
+    }
 
     private static string Word(Ink ink, DryingPace pace) => pace switch
     {

@@ -42,7 +42,7 @@ public sealed class DampTests
         var log = Ran.Wain("damp", Workshop, "--log", "--promised", "2026-05-20", "--json").Json.GetProperty("log");
         Assert.Equal(["firstDay", "mayCover", "readyOnDay", "caution", "points"], Names(log));
         var point = Assert.Single(log.GetProperty("points").EnumerateArray());
-        Assert.Equal(["id", "where", "sheet", "targetPercent", "pace", "dryOnDay", "because", "gate", "visits"], Names(point));
+        Assert.Equal(["id", "where", "sheet", "targetPercent", "pace", "dryOnDay", "byPhysics", "because", "gate", "visits"], Names(point));
         Assert.Equal("cannotTell", point.GetProperty("pace").GetString());
         Assert.Equal(["verdict", "targetMet", "changePoints", "spanHours", "missing"], Names(point.GetProperty("gate")));
         Assert.Equal(["reading", "takenAt", "day", "percent", "atLeast", "foretold"], Names(point.GetProperty("visits")[0]));

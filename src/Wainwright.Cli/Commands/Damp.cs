@@ -68,6 +68,8 @@ internal static class Damp
                 ? DampForecastAnswer.Of(at, history?.Combined ?? map, days, [.. DampForecastAnswer.Cares.Where(c => line.GetValue(care) is not { Length: > 0 } named || named.Contains(c.Word)).Select(c => c.Care)], history, stop)
                 : null;
             var visits = line.GetValue(log) ? DryingLogs.Of(given.Job, day, Named(promised), line.GetValue(target)) ?? throw new BadInputException($"{given.Job.Id} has no point that was read twice or wet: there is no drying log") : null;
+            // of several cares the log is laid beside the opened one: that is how points are read
+            if (visits is not null && drying is not null) visits = LogBesideForecast.Of(visits, history?.Combined ?? map, drying.Forecasts.FirstOrDefault(f => f.Care == DryingCare.OneSideOpened) ?? drying.Forecasts[0]);
             var answer = new DampAnswer(map, places, line.GetValue(next)) { Cut = plan is null ? null : new(plan), Log = visits is null ? null : new(visits), Since = history is null ? null : new(history), Drying = drying };
             if (line.GetValue(json)) Shown.Json(at, answer.ForPrograms());
             else answer.InWords(at);

@@ -25,19 +25,26 @@ internal static class Report
         var to = new Option<string>("--out") { HelpName = "FILE", Required = true, Description = "The page to make: .html, or .pdf where a Chromium is installed. An older page of that name is replaced." };
         var page = new Option<string>("--page") { HelpName = "PAGE", DefaultValueFactory = _ => "owners", Description = $"Which page: {string.Join(", ", Pages.Keys)}." };
         var on = Day.Option();
+        var forecast = new Option<double?>("--forecast") { HelpName = "DAYS", Description = "On the owners' page also how many days the wet boards take to dry, left as they stand, opened, and heated; looking so far ahead. Takes a minute." };
         var store = StoreFolder.Option();
         var command = new Taught("report", "Make the owners' page, a stop-use notice, an isolation sheet, what servicing costs or the drying log.", """
             Examples:
               wain report demo/touring-camper.wain.json --out camper.html
               wain report J-014 --out J-014.pdf
               wain report J-014 --page stop-use --out stop.pdf
+              wain report demo/touring-camper.wain.json --forecast 90 --out camper.html
               wain report demo/touring-camper.wain.json --page drying --out drying.pdf
 
             A page is one file that needs nothing from outside. Photos of a job file are looked for in the folder “photos” beside it.
-            """) { job, to, page, on, store };
+            """) { job, to, page, on, forecast, store };
         page.Validators.Add(given =>
         {
             if (!Pages.ContainsKey(given.GetValueOrDefault<string>())) given.AddError($"--page is one of {string.Join(", ", Pages.Keys)}.");
+        });
+        command.Validators.Add(line =>
+        {
+            if (line.GetValue(forecast) is { } far && !(far is > 0 and <= Forecasting.MostDays)) line.AddError($"--forecast is above 0, at most {Forecasting.MostDays:0} days.");
+            if (line.GetResult(forecast) is not null && line.GetValue(page) is not (null or "owners")) line.AddError("--forecast goes with the owners' page.");
         });
         command.SetAction(async (line, stop) =>
         {
@@ -45,7 +52,10 @@ internal static class Report
             var file = new PageFile(line.GetRequiredValue(to), name);
             var day = Day.Is(line.GetValue(on), at);
             using var given = GivenJob.Open(name, line.GetValue(store), at);
-            await file.Write(await Pages[line.GetRequiredValue(page)](given, day).ConfigureAwait(false), stop).ConfigureAwait(false);
+            var made = line.GetValue(forecast) is { } days
+                ? OwnersReport.Html(given.Job, Answers.Of(given.Job, day) with { Water = new(() => WaterFound.Of(given.Job, days, stop)) }, Bytes(given), given.Seal)
+                : Pages[line.GetRequiredValue(page)](given, day);
+            await file.Write(await made.ConfigureAwait(false), stop).ConfigureAwait(false);
             at.Out.WriteLine($"{file.Path}: written");
             return Exit.Done;
         });

@@ -17,14 +17,19 @@ public sealed record WaterFound(DampMap Wettest, CutPlan Cut, DampMap Newest, Dr
 
     /// <summary>Asks Survey; null where no wooden board is measured or no moisture was read on one, or nothing was ever read wet.</summary>
     /// <param name="job">The job.</param>
-    public static WaterFound? Of(Job job)
+    /// <param name="forecastDays">So many days ahead it is worked out how the boards dry, left as they stand and opened [d]; null to leave that out, for it takes long.</param>
+    /// <param name="stop">Calls it off.</param>
+    public static WaterFound? Of(Job job, double? forecastDays = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(job);
         var corrected = job.Readings.Where(r => r.Corrects is not null).Select(r => r.Corrects!.Value).ToHashSet();
         var wet = job.Readings.Where(r => r.Quantity == Quantity.Moisture && r.Point is not null && !corrected.Contains(r.Id) && r.Value.Value > DampMap.UsualThresholds[0])
             .GroupBy(r => DateOnly.FromDateTime(r.TakenAt.DateTime)).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).Select(g => (DateOnly?)g.Key).FirstOrDefault();
         if (wet is not { } day || DampMapping.Of(job, day) is not { Readings.Count: > 0 } wettest || DampMapping.Of(job) is not { } newest) return null;
-        return new(wettest, CutPlanning.Of(wettest), newest, DryingLogs.Of(job));
+        return new(wettest, CutPlanning.Of(wettest), newest, DryingLogs.Of(job))
+        {
+            Forecasts = forecastDays is { } days ? [.. ((DryingCare[])[DryingCare.AsBuilt, DryingCare.OneSideOpened, DryingCare.HeatedAndAired]).Select(care => Forecasting.Of(wettest, care, days, cancellation: stop))] : [],
+        };
     }
 
     /// <summary>Boards read wet on the wettest day, the wettest first.</summary>

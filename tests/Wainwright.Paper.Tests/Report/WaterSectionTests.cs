@@ -28,7 +28,7 @@ public sealed class WaterSectionTests
     [Fact]
     public async Task Days_worked_out_stand_on_it_when_they_are_given()
     {
-        var found = WaterFound.Of(WetJob.Job)!;
+        var found = WaterFound.Of(WetJob.Job, stop: TestContext.Current.CancellationToken)!;
         var forecast = new DryingForecast(DryingCare.OneSideOpened, 16, 90, [], [.. found.Wettest.Net.Sheets.Select(s => new SheetDrying(s, new(9, 21, double.PositiveInfinity), new(0, 0, 0), new(0, 0, 0)))], []);
         var answers = new Answers(Today, [], [], []) { Water = new(() => found with { Forecasts = [forecast] }) };
         Assert.Contains("9 to more than 90 days", PageText.Of(await OwnersReport.Html(WetJob.Job, answers, _ => null)), StringComparison.Ordinal);
@@ -38,7 +38,7 @@ public sealed class WaterSectionTests
     public async Task A_van_that_was_never_read_wet_has_no_such_page()
     {
         var dry = WetJob.Job with { Readings = [.. WetJob.Job.Readings.Where(r => r.Value.Value < 13)] };
-        Assert.Null(WaterFound.Of(dry));
+        Assert.Null(WaterFound.Of(dry, stop: TestContext.Current.CancellationToken));
         Assert.DoesNotContain("Where the water went", await Text(dry), StringComparison.Ordinal);
     }
 

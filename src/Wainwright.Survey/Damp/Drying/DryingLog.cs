@@ -41,6 +41,9 @@ public sealed record PointDrying(ReadingPoint Point, DampSheet? Sheet, IReadOnly
     /// <summary>What the gate says, in words.</summary>
     public string GateSays => DryingLogs.Says(Gate);
 
+    /// <summary>Day on which it meets its target as worked out from the boards as built [d]: fast, likely and slow end; infinite ends where it may not within the days looked at. Null unless a forecast was laid beside it.</summary>
+    public Span? ByPhysics { get; init; }
+
     /// <summary>What to measure or note before the gate can be told.</summary>
     public IReadOnlyList<string> GateMissing => Gate.Missing;
 }
