@@ -36,11 +36,13 @@ switch (args.FirstOrDefault() ?? "rooms")
         return HoldRace.Run(Number(1, 2_000));
     case "damp":
         return Damp.Run(Number(1, 25));
+    case "wetting":
+        return Wetting.Run(Number(1, 50), Number(2, 200));
     case "field":
         return Field.Run(Number(1, 20_000), Number(2, 500));
     case "check":
         return Checking.Run(Number(1, 10_000));
     default:
-        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | hold DRAWS | replan FAMILY PARTS SEEDS | check COUNT | damp EDGE | field CELLS READINGS");
+        Console.Error.WriteLine("usage: rooms | van FAMILY PARTS SEED | boxes FAMILY PARTS SEEDS [SECONDS] | jobs FAMILY PARTS SEEDS | asks FAMILY PARTS SEED | race FAMILY PARTS SEEDS SECONDS | listed ITEMS SEEDS SECONDS | growth SEEDS | camper PART | hold DRAWS | replan FAMILY PARTS SEEDS | check COUNT | damp EDGE | wetting EDGE MEMBERS | field CELLS READINGS");
         return 2;
 }

@@ -22,23 +22,27 @@ public sealed partial class DryingRun
     public void Advance(double days, IReadOnlyList<LeakSource>? leaks = null, CancellationToken cancellation = default)
     {
         leaks ??= [];
-        foreach (var leak in leaks)
+        var into = new Inflow[leaks.Count];
+        for (var i = 0; i < into.Length; i++)
         {
-            _ = NodesOf(leak.Cell, leak.Layer);
-            Must.NotBeNegative(leak.KgPerH);
-            Must.NotBeNegative(leak.ToDay - leak.FromDay);
+            var nodes = NodesOf(leaks[i].Cell, leaks[i].Layer).ToArray();
+            into[i] = new(leaks[i], nodes, nodes.Sum(n => _volume[n]));
+            Must.NotBeNegative(leaks[i].KgPerH);
+            Must.NotBeNegative(leaks[i].ToDay - leaks[i].FromDay);
         }
+        double[] changes = [.. leaks.SelectMany(l => new[] { l.FromDay, l.ToDay }).Distinct().Order()];
         var end = Days + Must.NotBeNegative(days);
         while (end - Days > 1e-12)
         {
             cancellation.ThrowIfCancellationRequested();
             // a step ends where a leak begins or stops, so that no step has half a leak
-            var stop = leaks.SelectMany(l => new[] { l.FromDay, l.ToDay }).Where(d => d > Days + 1e-12).Append(end).Min();
-            var until = Math.Min(stop, end);
+            var until = end;
+            foreach (var change in changes)
+                if (change > Days + 1e-12 && change < until) until = change;
             var step = Math.Min(_control.FixedDays ?? Math.Min(_stepDays, _control.LongestDays), until - Days);
             // rather two middling steps than a long one and a sliver
             if (_control.FixedDays is null && until - Days < 2 * step && until - Days > step) step = (until - Days) / 2;
-            var done = Step(step, leaks);
+            var done = Step(step, into);
             if (done && Math.Abs(until - Days) <= 1e-12 && until < end)
             {
                 // something begins or ends here: what was before says nothing about what comes
@@ -47,6 +51,9 @@ public sealed partial class DryingRun
             }
         }
     }
+
+    /// <summary>A leak with the slices it goes into.</summary>
+    readonly record struct Inflow(LeakSource Leak, int[] Nodes, double VolumeM3);
 
     void InitialiseWork(int nodes)
     {
@@ -69,19 +76,18 @@ public sealed partial class DryingRun
     void ForgetLastStep() => _hasLast = false;
 
     /// <summary>One step; false when it was thrown away and the next is to be shorter.</summary>
-    bool Step(double stepDays, IReadOnlyList<LeakSource> leaks)
+    bool Step(double stepDays, Inflow[] leaks)
     {
         Array.Copy(_water, _before, _water.Length);
         var seconds = stepDays * DayS;
         Array.Clear(_source);
         double leakedKg = 0;
         var middle = Days + (stepDays / 2);
-        foreach (var leak in leaks.Where(l => l.FromDay <= middle && middle < l.ToDay && l.KgPerH > 0))
+        foreach (var (leak, nodes, volume) in leaks)
         {
+            if (leak.FromDay > middle || middle >= leak.ToDay) continue;
             var kg = leak.KgPerH * stepDays * 24;
             leakedKg += kg;
-            var nodes = NodesOf(leak.Cell, leak.Layer);
-            var volume = nodes.Sum(n => _volume[n]);
             foreach (var node in nodes) _source[node] += kg * _volume[node] / volume;
         }
         var solved = VapourStep(seconds, out var givenOffKg) && (leakedKg > 0 || AnyFree() ? LiquidStep(seconds, leakedKg > 0) : true);
