@@ -73,7 +73,17 @@ public sealed class DampTests
         Assert.Equal(["id", "days", "wetAreaM2", "mouldIndex", "closed"], Names(care.GetProperty("sheets")[0]));
     }
 
+    [Fact]
+    public void How_it_got_wet_is_told_in_words_and_for_programs()
+    {
+        Assert.Contains("how it got wet: 20 courses for each wet patch", Ran.Wain("damp", Workshop, "--since", "--members", "20").Out, StringComparison.Ordinal);
+        var since = Ran.Wain("damp", Workshop, "--since", "--members", "20", "--json").Json.GetProperty("since");
+        Assert.Equal(["members", "effective", "stories", "readings", "told"], Names(since));
+        Assert.Equal(["story", "source", "at", "chance", "sinceDays", "litres", "litresHeld", "sheets"], Names(since.GetProperty("stories")[0]));
+    }
+
     [Theory]
+    [InlineData("--members", "5")]
     [InlineData("--forecast", "0")]
     [InlineData("--care", "heated")]
     [InlineData("--on", "2.3.2026")]

@@ -43,5 +43,52 @@ public sealed class HistoriesTests(ITestOutputHelper said)
         Assert.True(since >= 0.6 * told && litres >= 0.7 * told && held >= 0.7 * told && leak >= 0.7 * told && hiddenIn >= 0.7 * hidden);
     }
 
+    [Fact]
+    public void The_two_leaks_of_the_camper_stay_apart_and_each_is_a_leak()
+    {
+        var map = DampMapping.Of(A.Read("demo", "touring-camper"), new DateOnly(2026, 3, 2), cellMm: 200)!;
+        List<double> told = [];
+        var history = Histories.Of(map, 60, new Listening(told.Add), TestContext.Current.CancellationToken);
+        var likely = history.Stories.Where(s => s.Chance > 0.5).ToList();
+        Assert.Equal(["F4", "F7"], likely.Select(s => s.Source[..2]).Order());
+        Assert.All(likely, s => Assert.Equal(WaterStory.Leak, s.Story));
+        var (roof, shower) = (likely.Single(s => s.Source.StartsWith("F4", StringComparison.Ordinal)), likely.Single(s => s.Source.StartsWith("F7", StringComparison.Ordinal)));
+        Assert.True(roof.At.ZMm > 1500 && shower.At.ZMm < 300);
+        Assert.Contains(roof.Sheets, s => s.Part.Text == "A10");
+        Assert.Contains(shower.Sheets, s => s.Part.Text == "A36");
+        Assert.DoesNotContain(shower.Sheets, s => s.Part.Text == "A10");
+        Assert.DoesNotContain(roof.Sheets, s => s.Part.Text == "A36");
+
+        // oldest first, the last is the day of the map and keeps to its readings; the end told is all of it
+        Assert.Equal(history.Frames.Select(f => f.Day).Order(), history.Frames.Select(f => f.Day));
+        Assert.Equal(0, history.Frames[^1].Day);
+        Assert.All(map.Readings.Where(r => r.Made.Bound == MeterReading.Bound.About), r => Assert.InRange(r.Made.Percent, history.Frames[^1].LowPercent[r.Cell] - 3, history.Frames[^1].HighPercent[r.Cell] + 3));
+        Assert.Equal(1, told.Max());
+    }
+
+    [Fact]
+    public void A_dry_van_has_no_story()
+    {
+        var history = Of(WetFloor.Map(11, WetFloor.Ply()), 20);
+        Assert.Empty(history.Stories);
+        Assert.Null(history.Combined);
+        Assert.Contains("nothing to explain", Assert.Single(history.Told), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task It_can_be_called_off_and_refuses_nonsense()
+    {
+        using var stop = new CancellationTokenSource();
+        await stop.CancelAsync();
+        var map = new TwinFloor(0).Map();
+        Assert.ThrowsAny<OperationCanceledException>(() => Histories.Of(map, 20, cancellation: stop.Token));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Of(map, 5));
+    }
+
+    sealed class Listening(Action<double> told) : IProgress<double>
+    {
+        public void Report(double value) => told(value);
+    }
+
     static bool Within(Span span, double value) => span.Low <= value && value <= span.High;
 }
