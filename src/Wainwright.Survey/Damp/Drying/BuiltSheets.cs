@@ -29,13 +29,6 @@ internal sealed record BuiltSheets(SheetNet Net, IReadOnlyList<int> ColumnOf, IR
         return 100 * material.FullKgPerM3 / material.DryKgPerM3;
     }
 
-    /// <summary>Dry wood of a piece [kg].</summary>
-    public double DryKg(int cell, double areaMm2)
-    {
-        var layer = Net.BuildUps[Net.Cells[ColumnOf[cell]].BuildUp].Layers[LayerOf[cell]];
-        return layer.Material.DryKgPerM3 * layer.ThicknessMm / 1000 * areaMm2 * 1e-6;
-    }
-
     /// <summary>Most that a piece can hold [kg].</summary>
     public double HoldsKg(int cell)
     {

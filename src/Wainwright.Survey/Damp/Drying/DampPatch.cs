@@ -37,7 +37,7 @@ internal sealed record DampPatch(IReadOnlyList<int> Cells, IReadOnlyList<DampRea
         return new(cells, [.. map.Readings.Where(r => near.Contains(r.Cell))], wettest, LeakPlace.Of(map, cells, wettest));
     }
 
-    /// <summary>Readings near each other, or named by one finding of water.</summary>
+    /// <summary>Readings near each other, or near one that is.</summary>
     private static IEnumerable<List<DampReading>> Groups(DampMap map, List<DampReading> wet)
     {
         var group = Enumerable.Range(0, wet.Count).ToArray();
