@@ -184,4 +184,28 @@ public sealed class DampTests(Yard yard)
         await Expect(visit.Page.Locator("[data-lacks=Readings]")).ToContainTextAsync("dry reference", new() { Timeout = Visit.RoundMs });
         Assert.Empty(await visit.Faults());
     }
+
+    [Fact]
+    public async Task A_first_reading_is_taken_at_a_new_point_and_is_told_to_be_a_place_not_a_map()
+    {
+        await using var shop = new Shop(yard.NewFolder(), Shop.Demo("cases/tank-with-no-restraint.wain.json"));
+        await using var visit = await yard.Visit(shop, width: 390, dark: true);
+        var page = visit.Page;
+        await visit.Go("job/CASE-66/damp", "Where the water went");
+        await Expect(page.Locator("[data-lacks=Readings]")).ToBeVisibleAsync(new() { Timeout = Visit.RoundMs });
+        await page.Locator("#damp-board").SelectOptionAsync("F");
+        await page.Locator("#damp-at").FillAsync("1200, 700, 12");
+        await page.Locator("#damp-value").FillAsync("24");
+        await visit.Button("Add the reading").ClickAsync();
+        await Expect(page.Locator(".empty .fault")).ToContainTextAsync("Say in words where the point is");
+        await page.Locator("#damp-where").FillAsync("floor before the tank");
+        await page.Locator("#damp-where").PressAsync("Tab");
+        await visit.Button("Add the reading").ClickAsync();
+        await Expect(page.GetByTitle("Ctrl+Z")).ToContainTextAsync("floor before the tank read: 24 % moisture");
+        await visit.Button("Work it out again").ClickAsync();
+        await Expect(page.Locator("[data-lacks=More]")).ToContainTextAsync("not a map", new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator("[data-lacks=Air]")).ToContainTextAsync("Nobody has read the air");
+        await Expect(page.Locator("[data-next]")).ToBeVisibleAsync(new() { Timeout = Visit.PlanMs });
+        Assert.Empty(await visit.Faults());
+    }
 }
