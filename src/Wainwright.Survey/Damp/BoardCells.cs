@@ -5,6 +5,9 @@ namespace Wainwright.Survey.Damp;
 /// <summary>Cuts the solids of a board into pieces.</summary>
 internal static class BoardCells
 {
+    /// <summary>What is thinner is a film on or in the board, not wood: vinyl, a bund [mm].</summary>
+    public const double ThinnestMm = 2;
+
     /// <summary>The pieces of one part; a turned or round solid counts as the box round it.</summary>
     public static IEnumerable<DampCell> Of(Part part, int sheet, double cellMm)
     {
@@ -12,7 +15,7 @@ internal static class BoardCells
         {
             var (low, high) = part.Solids[s].Bounds();
             var size = Sides(high - low);
-            if (size.Min() <= 0) continue;
+            if (size.Min() < ThinnestMm) continue;
             var across = Array.IndexOf(size, size.Min());
             var count = new int[3];
             for (var a = 0; a < 3; a++) count[a] = a == across ? 1 : Math.Max(1, (int)Math.Round(size[a] / cellMm));

@@ -30,7 +30,7 @@ public static class DryingLogs
         var points = job.Points.Where(p => visits.Of(p.Id) is { Count: > 1 } or [{ Made.Percent: > WetPercent }]).ToList();
         if (points.Count == 0) return null;
         var first = points.Min(p => visits.Of(p.Id)[0].Reading.TakenAt);
-        var net = DampNet.Of(job, 200);
+        var net = DampNet.Of(FloorAsSaid.In(job) ?? job, 200);
         double? promisedDay = promised is { } d ? (d.ToDateTime(TimeOnly.MaxValue) - first.DateTime).TotalDays : null;
         var logged = points.Select(p => new PointLog(job, visits, p, first, gate).Of(Sheet(net, p), promisedDay)).ToList();
         return new(first, [.. logged.Select(l => l.Point).OrderByDescending(p => p.DryOnDay.Likely).ThenByDescending(p => p.Visits[^1].Percent)], Ready(logged), All(logged));
