@@ -110,7 +110,7 @@ internal sealed class DampAnswer(DampMap map, IReadOnlyList<NextReading> next, i
             var minutes = place.Minutes is { } m ? string.Create(CultureInfo.InvariantCulture, $"{m:0} min") : "–";
             at.Out.WriteLine(Shown.Plain(string.Create(CultureInfo.InvariantCulture, $"{i,2}. {place.Sheet.Part} {place.Sheet.Name} at {Words(place.At)}: {place.LowPercent:0} to {place.HighPercent:0} % expected; saves about {place.GainMinutes:0} min, costs {minutes}; {way}")));
         }
-        if (next.Count < asked) at.Out.WriteLine(next.Count == 0 ? "no place found that pays" : "no further place found that pays");
+        if (next.Count < asked) at.Out.WriteLine(NextReadings.WhyNoMore(map, next.Count));
     }
 
     private object LeftOut(int reading) => new { low = map.Field.LeftOutQuantilePercent(reading, 0.05), likely = map.Field.LeftOutQuantilePercent(reading, 0.5), high = map.Field.LeftOutQuantilePercent(reading, 0.95) };

@@ -32,6 +32,17 @@ public static class NextReadings
 
     private const int MostCandidates = 240, MostDear = 3;
 
+    /// <summary>What it means that no place, or no further one, pays: nothing about boards that cannot be told.</summary>
+    /// <param name="map">The map.</param>
+    /// <param name="found">How many places were found before.</param>
+    public static string WhyNoMore(DampMap map, int found)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        var untold = map.Sheets.Count(s => s.Advice == DampAdvice.CannotTell);
+        var none = found == 0 ? "no place found that pays" : "no further place found that pays";
+        return untold == 0 ? none : $"{none}, by the odds; {untold} {(untold == 1 ? "board" : "boards")} still cannot be told: likely dry where nobody read is not known dry, and the place to read stands with each";
+    }
+
     /// <summary>The best next places, best first, each worth its way; it stops where nothing pays any more.</summary>
     /// <param name="map">The map.</param>
     /// <param name="count">How many are wanted, 0 to 20.</param>
