@@ -42,7 +42,8 @@ public static class MeterReading
     /// <param name="SpeciesPoints">Points to add for the species [points]; 0 where the scale is the wood's own.</param>
     /// <param name="IsAtLeast">The meter itself showed its upper end.</param>
     /// <param name="CorrectsItself">The meter was told the temperature and has corrected already.</param>
-    public sealed record Input(double ReadingPercent, double? WoodC, bool IsPanel, double SpeciesPoints = 0, bool IsAtLeast = false, bool CorrectsItself = false);
+    /// <param name="MeterOffPoints">How far the meter was off on its check block [points], −50 to 50: not taken off the figure, added to its spread.</param>
+    public sealed record Input(double ReadingPercent, double? WoodC, bool IsPanel, double SpeciesPoints = 0, bool IsAtLeast = false, bool CorrectsItself = false, double MeterOffPoints = 0);
 
     /// <param name="Percent">Moisture [% of dry mass]; where it is a bound, the limit of the meter.</param>
     /// <param name="Bound">Whether the figure is a value or a limit.</param>
@@ -66,7 +67,8 @@ public static class MeterReading
             if (woodC <= 0) outside.Add("wood at or below freezing: ice in the pores misleads a pin meter");
         }
         else if (!shown.CorrectsItself) outside.Add("temperature of the wood was not taken");
-        var spread = (shown.IsPanel ? PanelSpreadPoints : SpeciesCurveSpreadPoints) + (outside.Contains("temperature of the wood was not taken") ? UnknownTemperaturePoints : 0);
+        var spread = (shown.IsPanel ? PanelSpreadPoints : SpeciesCurveSpreadPoints) + (outside.Contains("temperature of the wood was not taken") ? UnknownTemperaturePoints : 0)
+            + Math.Abs(Must.BeWithin(shown.MeterOffPoints, -50, 50));
 
         // the limit is the meter's: what it showed decides, not what the correction made of it
         if (shown.IsAtLeast) return new(Math.Min(percent, HighestPercent), Bound.AtLeast, spread, outside);

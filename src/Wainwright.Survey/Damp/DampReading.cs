@@ -53,6 +53,7 @@ internal sealed class DampReadings
     public static DampReadings Of(Job job, DampNet net, DateOnly? on)
     {
         var references = job.Points.Select(p => p.DryReference).OfType<PointId>().ToHashSet();
+        var checks = new MeterChecks(job);
         List<DampReading> used = [];
         List<string> told = [];
         var moist = job.Standing().Where(r => r.Quantity == Quantity.Moisture && (on is not { } day || DateOnly.FromDateTime(r.TakenAt.DateTime) <= day)).ToList();
@@ -70,11 +71,12 @@ internal sealed class DampReadings
                 continue;
             }
             var panel = BoardMaterial.IsPanel(net.Sheets[net.Cells[at.Cell].Sheet].Material);
-            used.Add(new(point.Id, reading, at.Cell, at.OffMm, Made(reading, panel), references.Contains(point.Id)));
+            used.Add(new(point.Id, reading, at.Cell, at.OffMm, Made(reading, panel, checks.OffPoints(reading)), references.Contains(point.Id)));
         }
-        foreach (var reading in moist.Where(r => r.Point is null)) told.Add($"{reading.Id} left out: it names no numbered point");
+        foreach (var reading in moist.Where(r => r.Point is null && !MeterChecks.IsCheck(r))) told.Add($"{reading.Id} left out: it names no numbered point");
         if (used.Count > 0)
         {
+            told.AddRange(checks.Told([.. used.Select(u => u.Reading)]));
             var newest = used.Max(u => u.Reading.TakenAt);
             told.AddRange(used.Where(u => (newest - u.Reading.TakenAt).TotalDays > OldDays)
                 .Select(u => string.Create(CultureInfo.InvariantCulture, $"{u.Point} was last read on {u.Reading.TakenAt:yyyy-MM-dd}: read it again")));
@@ -83,8 +85,8 @@ internal sealed class DampReadings
     }
 
     /// <summary>A reading as it may enter a calculation.</summary>
-    public static MeterReading.Result Made(Reading reading, bool panel) =>
-        MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: IsCorrected(reading)));
+    public static MeterReading.Result Made(Reading reading, bool panel, double meterOffPoints) =>
+        MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: IsCorrected(reading), MeterOffPoints: meterOffPoints));
 
     /// <summary>Whether its notes say that the meter was told the temperature.</summary>
     public static bool IsCorrected(Reading reading) => $"{reading.Instrument} {reading.Conditions} {reading.Note}".Contains("corrected", StringComparison.OrdinalIgnoreCase);

@@ -22,12 +22,13 @@ internal sealed class PointVisits
     public PointVisits(Job job, DateOnly? on)
     {
         this.job = job;
+        var checks = new MeterChecks(job);
         var boards = job.Parts.ToDictionary(p => p.Id, p => BoardMaterial.Of(p, job.Points));
         var moist = job.Standing().Where(r => r.Quantity == Quantity.Moisture && r.Point is not null && (on is not { } day || Day(r) <= day)).ToLookup(r => r.Point!.Value);
         byPoint = job.Points.ToDictionary(p => p.Id, p => moist[p.Id]
             // of one day the last counts
             .GroupBy(Day).Select(g => g.MaxBy(r => r.TakenAt)!).OrderBy(r => r.TakenAt)
-            .Select(r => new PointVisit(r, DampReadings.Made(r, IsPanel(p, boards)))).ToList());
+            .Select(r => new PointVisit(r, DampReadings.Made(r, IsPanel(p, boards), checks.OffPoints(r)))).ToList());
     }
 
     public IReadOnlyList<PointVisit> Of(PointId point) => byPoint[point];
