@@ -86,8 +86,11 @@ static class Damp
         var (run, spent) = Spent.On(() =>
         {
             var drying = new DryingRun(net, 0.5, new(FixedDays: StepDays));
-            for (var cell = 0; cell < net.Cells.Count; cell += 7)
-                for (var layer = 2; layer < 6; layer++) drying.Wet(cell, layer, 100 * 0.95 * layers[layer].Full / 500);
+            drying.Wet(
+                from cell in Enumerable.Range(0, net.Cells.Count)
+                where cell % 7 == 0
+                from layer in Enumerable.Range(2, 4)
+                select (cell, layer, 100 * 0.95 * layers[layer].Full / 500));
             drying.Advance(Steps * StepDays);
             return drying;
         });

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace Wainwright.Methods.Moisture.Drying;
 
 /// <summary>Time.</summary>
@@ -7,7 +9,9 @@ public sealed partial class DryingRun
 
     double _stepDays = FirstDays, _lastStepDays;
 
-    double[] _before = [], _lastChange = [], _scale = [], _conductance = [];
+    double[] _before = [], _lastChange = [], _perScale = [], _bound = [], _conductance = [];
+    int[] _place = [], _last = []; // of a cell: its first place in the tables, its last slice
+    SheetFace[] _top = [], _bottom = [];
     double _sheetM3;
     bool _hasLast;
 
@@ -57,18 +61,21 @@ public sealed partial class DryingRun
 
     void InitialiseWork(int nodes)
     {
-        (_before, _lastChange, _scale) = (new double[nodes], new double[nodes], new double[nodes]);
-        (_potential, _start, _residual, _flow, _outside) = (new double[nodes], new double[nodes], new double[nodes], new double[nodes], new double[nodes]);
-        (_along, _across, _source, _humidity, _slope) = (new double[nodes], new double[nodes], new double[nodes], new double[nodes], new double[nodes]);
-        (_material, _saturation, _permeability) = (new int[nodes], new double[nodes], new double[nodes]);
+        double[] Empty() => new double[nodes + LineSystem.Spare];
+        (_before, _lastChange, _perScale, _bound, _perVolume, _afterVapour) = (Empty(), Empty(), Empty(), Empty(), Empty(), Empty());
+        (_potential, _start, _residual, _flow, _outside, _half) = (Empty(), Empty(), Empty(), Empty(), Empty(), Empty());
+        (_along, _across, _source, _slope, _material) = (Empty(), Empty(), Empty(), Empty(), new int[nodes]);
         _conductance = [.. _net.Links.Select(l => l.Conductance)];
+        _place = [.. _net.Cells.Select(c => c.BuildUp * _slices)];
+        _last = [.. _net.Cells.Select(c => _net.BuildUps[c.BuildUp].Layers.Sum(l => l.Slices) - 1)];
+        (_top, _bottom) = ([.. _net.Cells.Select(c => _net.Faces[c.Top])], [.. _net.Cells.Select(c => _net.Faces[c.Bottom])]);
         var materials = _places.Select(k => k?.Material).Where(m => m is not null).Distinct().ToList();
         var numbers = _places.Where(k => k is not null).Distinct().ToDictionary(k => k!, k => materials.IndexOf(k!.Material));
         for (var node = 0; node < nodes; node++)
         {
             var kind = _kinds[node];
             _material[node] = kind.IsNothing ? -1 : numbers[kind];
-            (_scale[node], _saturation[node]) = (Math.Max(kind.Bound, LeastScaleKgPerM3), kind.SaturationPa);
+            (_bound[node], _perScale[node], _perVolume[node]) = (kind.Bound, 1 / Math.Max(kind.Bound, LeastScaleKgPerM3), 1 / _volume[node]);
             if (!kind.IsNothing) _sheetM3 += _volume[node];
         }
     }
@@ -101,7 +108,7 @@ public sealed partial class DryingRun
             _stepDays = stepDays * (solved ? Math.Clamp(0.8 * Math.Sqrt(_control.Tolerance / error), 0.1, 0.7) : 0.25);
             return false;
         }
-        for (var node = 0; node < _water.Length; node++) _lastChange[node] = _water[node] - _before[node];
+        for (var node = 0; node < _water.Length; node += 4) Keep(_lastChange, node, At(_water, node) - At(_before, node));
         (_hasLast, _lastStepDays) = (true, stepDays);
         Days += stepDays;
         Steps++;
@@ -118,20 +125,22 @@ public sealed partial class DryingRun
     double ErrorOfStep(double stepDays)
     {
         if (!_hasLast) return -1;
-        double ratio = stepDays / _lastStepDays, part = stepDays / (stepDays + _lastStepDays), worst = 0, squares = 0;
-        for (var node = 0; node < _water.Length; node++)
+        var ratio = Vector256.Create(stepDays / _lastStepDays);
+        Vector256<double> worst = default, squares = default;
+        for (var node = 0; node < _water.Length; node += 4)
         {
-            var error = Math.Abs(_water[node] - _before[node] - (ratio * _lastChange[node])) / _scale[node];
-            worst = Math.Max(worst, error);
-            squares += error * error * _volume[node];
+            var error = Vector256.Abs(At(_water, node) - At(_before, node) - (ratio * At(_lastChange, node))) * At(_perScale, node);
+            worst = Vector256.Max(worst, error);
+            squares += error * error * At(_volume, node);
         }
-        return part * Math.Max(WeightOfOne * worst, WeightOfMean * Math.Sqrt(squares / _sheetM3));
+        var single = Math.Max(Math.Max(worst[0], worst[1]), Math.Max(worst[2], worst[3]));
+        return stepDays / (stepDays + _lastStepDays) * Math.Max(WeightOfOne * single, WeightOfMean * Math.Sqrt(Vector256.Sum(squares) / _sheetM3));
     }
 
     bool AnyFree()
     {
-        for (var node = 0; node < _water.Length; node++)
-            if (_water[node] > _kinds[node].Bound) return true;
+        for (var node = 0; node < _water.Length; node += 4)
+            if (Vector256.GreaterThanAny(At(_water, node), At(_bound, node))) return true;
         return false;
     }
 }

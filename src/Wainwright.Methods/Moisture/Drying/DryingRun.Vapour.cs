@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -9,72 +10,84 @@ public sealed partial class DryingRun
     const int MostPasses = 12;
     const double SolverTolerance = 3e-4, PassTolerance = 2e-3; // of saturation
 
-    double[] _potential = [], _start = [], _residual = [], _flow = [], _along = [], _source = [], _outside = [], _humidity = [], _slope = [], _saturation = [], _permeability = [];
+    double[] _potential = [], _start = [], _residual = [], _flow = [], _along = [], _source = [], _outside = [], _slope = [], _half = [], _perVolume = [];
 
     bool VapourStep(double seconds, out double givenOffKg)
     {
         _system.Choose(null);
-        for (var node = 0; node < _water.Length; node++)
-        {
-            _humidity[node] = _kinds[node].At(_water[node], out _slope[node], out _permeability[node]);
-            _potential[node] = _humidity[node] * _saturation[node];
-        }
         AssembleVapour(seconds);
-        givenOffKg = 0;
-        _system.Flow(_potential, _flow);
         for (var pass = 0; pass < MostPasses; pass++)
         {
-            for (var node = 0; node < _water.Length; node++)
-            {
-                // the slope where it stands; nearly endless where water stands free and the pressure cannot rise
-                _system.Storage[node] = _volume[node] * (_humidity[node] >= 1 ? WetStorage * _kinds[node].Bound : _slope[node]) / _saturation[node];
-                _residual[node] = (_volume[node] * (_before[node] - _water[node])) - _flow[node] - (_system.Outward[node] * (_potential[node] - _outside[node]));
-            }
-            if (!_system.Solve(_potential, _residual, SolverTolerance * 1000)) return false;
             _system.Flow(_potential, _flow);
-            givenOffKg = 0;
-            double worst = 0, least = 1;
-            for (var node = 0; node < _water.Length; node++)
-            {
-                var leaves = _system.Outward[node] * (_potential[node] - _outside[node]);
-                givenOffKg += leaves;
-                _water[node] = _before[node] - ((_flow[node] + leaves) / _volume[node]);
-                _humidity[node] = _kinds[node].At(_water[node], out _slope[node], out _);
-                worst = Math.Max(worst, Math.Abs(_humidity[node] - (_potential[node] / _saturation[node])));
-                least = Math.Min(least, _humidity[node]);
-            }
-            if (worst <= PassTolerance) return least > -1e-6;
-            for (var node = 0; node < _water.Length; node++) _potential[node] = _humidity[node] * _saturation[node];
+            SetOut();
+            if (!_system.Solve(_potential, _residual, SolverTolerance * 1000)) break;
             _system.Flow(_potential, _flow);
+            if (Settle(out givenOffKg, out var least)) return least > -1e-6;
         }
+        givenOffKg = 0;
         return false;
+    }
+
+    /// <summary>What is out of balance, and the slope of water against pressure where each slice stands.</summary>
+    void SetOut()
+    {
+        for (var cell = 0; cell < _area.Length; cell++)
+            for (int k = 0, place = _place[cell], node = cell * _slices; k < _slices; k += 4, place += 4, node += 4)
+            {
+                var volume = At(_volume, node);
+                Keep(_system.Storage, node, volume * At(_slope, node) * At(_tables.PerSaturation, place));
+                Keep(_residual, node, (volume * (At(_before, node) - At(_water, node))) - At(_flow, node) - (At(_system.Outward, node) * (At(_potential, node) - At(_outside, node))));
+            }
+    }
+
+    /// <summary>Water from the fluxes, and the pressure it stands under; true when that is the pressure of the fluxes.</summary>
+    bool Settle(out double givenOffKg, out double least)
+    {
+        Vector256<double> given = default, worst = default, driest = Vector256<double>.One;
+        for (var cell = 0; cell < _area.Length; cell++)
+            for (int k = 0, place = _place[cell], node = cell * _slices; k < _slices; k += 4, place += 4, node += 4)
+            {
+                var potential = At(_potential, node);
+                var leaves = At(_system.Outward, node) * (potential - At(_outside, node));
+                given += leaves;
+                var water = At(_before, node) - ((At(_flow, node) + leaves) * At(_perVolume, node));
+                Keep(_water, node, water);
+                var humidity = _tables.At(water, place, out var slope, out _);
+                Keep(_slope, node, slope);
+                worst = Vector256.Max(worst, Vector256.Abs(humidity - (potential * At(_tables.PerSaturation, place))));
+                driest = Vector256.Min(driest, humidity);
+                Keep(_potential, node, humidity * At(_tables.SaturationPa, place));
+            }
+        (givenOffKg, least) = (Vector256.Sum(given), Math.Min(Math.Min(driest[0], driest[1]), Math.Min(driest[2], driest[3])));
+        return Vector256.LessThanOrEqualAll(worst, Vector256.Create(PassTolerance));
     }
 
     void AssembleVapour(double seconds)
     {
+        for (var cell = 0; cell < _area.Length; cell++)
+            for (int k = 0, place = _place[cell], node = cell * _slices; k < _slices; k += 4, place += 4, node += 4)
+            {
+                var humidity = _tables.At(At(_water, node), place, out var slope, out var permeability);
+                Keep(_slope, node, slope);
+                Keep(_potential, node, humidity * At(_tables.SaturationPa, place));
+                Keep(_half, node, At(_tables.HalfM, place) / permeability);
+                Keep(_along, node, At(_tables.AlongM, place) * permeability);
+            }
         Array.Clear(_system.Outward);
-        Array.Clear(_system.Down);
         for (var cell = 0; cell < _area.Length; cell++)
         {
-            double half = 0, film = 0;
-            int first = cell * _slices, last = -1;
-            for (var node = first; node < first + _slices; node++)
-            {
-                var kind = _kinds[node];
-                if (kind.IsNothing)
-                {
-                    _along[node] = 0;
-                    continue;
-                }
-                var permeability = _permeability[node];
-                _along[node] = permeability * kind.ThicknessM * kind.Material.AlongFactor;
-                var own = kind.ThicknessM / 2 / permeability;
-                if (last >= 0) _system.Down[last] = _area[cell] * seconds / (half + film + own);
-                else Outward(cell, node, _net.Cells[cell].Top, own, seconds);
-                (half, film, last) = (own, kind.ResistanceBelow, node);
-            }
-            Outward(cell, last, _net.Cells[cell].Bottom, half, seconds);
+            var areaS = Vector256.Create(_area[cell] * seconds);
+            for (int k = 0, place = _place[cell], node = cell * _slices; k < _slices; k += 4, place += 4, node += 4)
+                Keep(_system.Down, node, areaS / (At(_half, node) + At(_tables.FilmBelow, place) + At(_half, node + 1)));
+            Outward(cell, cell * _slices, _top[cell], seconds);
+            Outward(cell, (cell * _slices) + _last[cell], _bottom[cell], seconds);
         }
+        AssembleAlong(seconds);
+        _system.Assembled();
+    }
+
+    void AssembleAlong(double seconds)
+    {
         ref double along = ref MemoryMarshal.GetArrayDataReference(_along), g = ref MemoryMarshal.GetArrayDataReference(_system.Along);
         var nothing = Vector256.Create(1e-300);
         for (var link = 0; link < _linkA.Length; link++)
@@ -87,16 +100,21 @@ public sealed partial class DryingRun
                 (twice * one * other / (one + other + nothing)).StoreUnsafe(ref g, at + k);
             }
         }
-        _system.Assembled();
     }
 
-    void Outward(int cell, int node, int faceNumber, double own, double seconds)
+    void Outward(int cell, int node, SheetFace face, double seconds)
     {
-        var face = _net.Faces[faceNumber];
         if (double.IsPositiveInfinity(face.Resistance)) return;
-        var conductance = _area[cell] * seconds / (own + face.Resistance);
+        var conductance = _area[cell] * seconds / (_half[node] + face.Resistance);
         // a sheet of one slice has both faces on it: their weighted pressure
         _outside[node] = ((_outside[node] * _system.Outward[node]) + (face.VapourPa * conductance)) / (_system.Outward[node] + conductance);
         _system.Outward[node] += conductance;
     }
+
+    /// <summary>Four numbers from a place on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static Vector256<double> At(double[] from, int first) => Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(from), (nuint)first);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    static void Keep(double[] to, int first, Vector256<double> four) => four.StoreUnsafe(ref MemoryMarshal.GetArrayDataReference(to), (nuint)first);
 }

@@ -8,13 +8,13 @@ namespace Wainwright.Methods.Moisture.Drying;
 /// </remarks>
 public sealed partial class DryingRun
 {
-    const double WetStorage = 1e6; // a slice with free water takes up vapour without changing its pressure
     const double LeastScaleKgPerM3 = 20; // foam and vinyl hold next to nothing: errors there are judged against this
 
     readonly SheetNet _net;
     readonly StepControl _control;
     readonly int _slices;
     readonly SliceKind?[] _places; // by build-up and slice; null where a build-up has fewer slices than the most
+    readonly SliceTables _tables; // the same as numbers
     readonly SliceKind[] _kinds; // the same per node; nothing stands in for the null ones
     readonly int[] _linkA, _linkB;
     readonly double[] _volume, _water, _area;
@@ -47,6 +47,7 @@ public sealed partial class DryingRun
                     _places[slice++] = new(net.BuildUps[b].Layers[layer], layer, i == net.BuildUps[b].Layers[layer].Slices);
         }
 
+        _tables = new(_places, _slices);
         var nodes = net.Cells.Count * _slices;
         (_kinds, _volume, _water, _area) = (new SliceKind[nodes], new double[nodes], new double[nodes], new double[net.Cells.Count]);
         Array.Fill(_kinds, SliceKind.Nothing);
@@ -149,7 +150,7 @@ public sealed partial class DryingRun
         Within(cell, _area.Length, "cell");
         Within(slice, _slices, "slice");
         var node = (cell * _slices) + slice;
-        return _kinds[node].IsNothing ? throw new ArgumentException("slice: no such one in the build-up of that cell") : _kinds[node].At(_water[node], out _, out _);
+        return _kinds[node].IsNothing ? throw new ArgumentException("slice: no such one in the build-up of that cell") : _kinds[node].Humidity(_water[node]);
     }
 
     /// <summary>Vapour pressure in a slice [Pa].</summary>

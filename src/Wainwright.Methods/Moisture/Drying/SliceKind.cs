@@ -3,11 +3,12 @@ namespace Wainwright.Methods.Moisture.Drying;
 /// <summary>What all slices of one place in one build-up share: water against humidity, permeability, temperature, as tables to look up.</summary>
 sealed class SliceKind
 {
-    const int Knots = 512;
+    public const int Knots = 512;
+
+    const double WetStorage = 1e6; // a slice with free water takes up vapour without changing its pressure
 
     // at equal steps of water, so that a look-up needs no search
-    readonly double[] _humidity = new double[Knots + 1], _slope = new double[Knots + 1], _permeability = new double[Knots + 1];
-    readonly double _perStep;
+    readonly double[] _humidity = new double[Knots + 1], _permeability = new double[Knots + 1];
 
     public SliceKind(SheetLayer layer, int layerIndex, bool isLastOfLayer)
     {
@@ -19,7 +20,7 @@ sealed class SliceKind
         ResistanceBelow = !isLastOfLayer ? 0 : double.IsPositiveInfinity(layer.ResistanceBelow) ? layer.ResistanceBelow : Must.NotBeNegative(layer.ResistanceBelow);
         var curve = Material.BoundKgPerM3;
         (Bound, Room) = (curve[^1], Material.FullKgPerM3 - curve[^1]);
-        _perStep = Knots / Bound;
+        PerStep = Knots / Bound;
         for (int i = 0, below = 0; i <= Knots; i++)
         {
             var water = i * Bound / Knots;
@@ -27,8 +28,6 @@ sealed class SliceKind
             _humidity[i] = (below + ((water - curve[below]) / (curve[below + 1] - curve[below]))) / (curve.Count - 1);
             _permeability[i] = Material.Permeability(_humidity[i], layer.TemperatureC);
         }
-        for (var i = 0; i < Knots; i++) _slope[i] = Bound / Knots / (_humidity[i + 1] - _humidity[i]);
-        _slope[Knots] = _slope[Knots - 1];
     }
 
     /// <summary>Stands where a build-up has fewer slices than the most: holds nothing, passes nothing.</summary>
@@ -49,6 +48,9 @@ sealed class SliceKind
     /// <summary>Water at saturation, before any stands free [kg/m³].</summary>
     public double Bound { get; }
 
+    /// <summary>Knots for each kg/m³ of water.</summary>
+    public double PerStep { get; }
+
     /// <summary>What free water may fill [kg/m³].</summary>
     public double Room { get; }
 
@@ -57,22 +59,33 @@ sealed class SliceKind
     {
         var below = 0;
         while (below < Knots - 1 && _humidity[below + 1] <= humidity) below++;
-        return Math.Clamp(below + ((humidity - _humidity[below]) / (_humidity[below + 1] - _humidity[below])), 0, Knots) / _perStep;
+        return Math.Clamp(below + ((humidity - _humidity[below]) / (_humidity[below + 1] - _humidity[below])), 0, Knots) / PerStep;
     }
 
-    /// <summary>Humidity over so much water [0–1], slope dw/dh [kg/m³] and permeability [kg/(m·s·Pa)] there.</summary>
-    public double At(double water, out double slope, out double permeability)
+    /// <summary>Humidity over so much water [0–1].</summary>
+    public double Humidity(double water)
     {
-        var at = water * _perStep;
-        if (at >= Knots)
-        {
-            (slope, permeability) = (_slope[Knots], _permeability[Knots]);
-            return 1;
-        }
-        var below = at > 0 ? (int)at : 0;
-        at -= below; // below 0 by a hair, by rounding: the first piece goes on
-        slope = _slope[below];
-        permeability = _permeability[below] + (at * (_permeability[below + 1] - _permeability[below]));
-        return _humidity[below] + (at * (_humidity[below + 1] - _humidity[below]));
+        var at = Math.Min(water * PerStep, Knots);
+        var below = Math.Clamp((int)at, 0, Knots - 1); // below 0 by a hair, by rounding: the first piece goes on
+        return _humidity[below] + ((at - below) * (_humidity[below + 1] - _humidity[below]));
     }
+
+    /// <summary>The curves as pieces from knot to knot, and one more for all water beyond.</summary>
+    public IEnumerable<Piece> Pieces()
+    {
+        for (var i = 0; i < Knots; i++)
+        {
+            var rise = _humidity[i + 1] - _humidity[i];
+            yield return new(_humidity[i], rise, Bound / Knots / rise, _permeability[i], _permeability[i + 1] - _permeability[i]);
+        }
+        yield return new(1, 0, WetStorage * Bound, _permeability[Knots], 0);
+    }
+
+    /// <summary>Straight piece of the curves.</summary>
+    /// <param name="Humidity">At its start [0–1].</param>
+    /// <param name="Rise">To its end [0–1].</param>
+    /// <param name="Slope">dw/dh on it [kg/m³].</param>
+    /// <param name="Permeability">At its start [kg/(m·s·Pa)].</param>
+    /// <param name="PermeabilityRise">To its end [kg/(m·s·Pa)].</param>
+    public readonly record struct Piece(double Humidity, double Rise, double Slope, double Permeability, double PermeabilityRise);
 }
