@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Wainwright.Cli;
 
 /// <summary>What share of a long sum is done, on one line of a screen that is written over; nothing where errors go to a file.</summary>
-internal sealed class ShareTold(Terminal at, string what, double from = 0, double share = 1) : IProgress<double>
+internal sealed class ShareTold(Terminal at, string what) : IProgress<double>
 {
     private const int Wide = 78;
 
@@ -11,7 +11,7 @@ internal sealed class ShareTold(Terminal at, string what, double from = 0, doubl
 
     public void Report(double value)
     {
-        var percent = (int)(100 * (from + (share * Math.Clamp(value, 0, 1))));
+        var percent = (int)(100 * Math.Clamp(value, 0, 1));
         if (!at.ErrorIsScreen || percent == Interlocked.Exchange(ref last, percent)) return;
         at.Error.Write($"\r{string.Create(CultureInfo.InvariantCulture, $"{what} {percent} %").PadRight(Wide)}");
     }

@@ -44,12 +44,11 @@ public sealed class DampDesk
     /// <summary>How it dries under every kind of care.</summary>
     /// <param name="days">How far to look [d].</param>
     /// <param name="overCourse">Start from the readings laid over the course by which the water came, and count the mould that grew meanwhile.</param>
-    public LongWork<IReadOnlyList<DryingForecast>> Drying(double days, bool overCourse) => Once<IReadOnlyList<DryingForecast>>($"drying {days} {overCourse}", async (progress, stop) =>
+    public LongWork<DryingOutlook> Drying(double days, bool overCourse) => Once($"drying {days} {overCourse}", async (progress, stop) =>
     {
         var map = await Mapped(stop);
         var history = overCourse ? await History(Histories.UsualMembers).Found.WaitAsync(stop) : null;
-        var cares = Enum.GetValues<DryingCare>();
-        return [.. cares.Select((care, i) => Forecasting.Of(history?.Combined ?? map, care, days, Forecasting.UsualTargetPercent, history, new Part(progress, i, cares.Length), stop))];
+        return DryingOutlook.Of(history?.Combined ?? map, days, Enum.GetValues<DryingCare>(), history, progress, stop);
     });
 
     /// <summary>How the van got wet.</summary>
@@ -73,12 +72,6 @@ public sealed class DampDesk
     {
         lock (turn)
             foreach (var errand in asked.Values) errand.Stop();
-    }
-
-    /// <summary>One of several pieces of work in a row, as a part of the whole.</summary>
-    private sealed class Part(IProgress<double> whole, int before, int all) : IProgress<double>
-    {
-        public void Report(double value) => whole.Report((before + value) / all);
     }
 
     private async Task<DampMap> Mapped(CancellationToken stop) => (await Day.Found.WaitAsync(stop))?.Map ?? throw new InvalidOperationException("no board to ask about");

@@ -93,7 +93,17 @@ public sealed class DampTests(Yard yard)
         var floor = page.Locator(".dries tbody tr").Filter(new() { HasText = "A02" });
         // under vinyl it stays wet; opened it dries in days that are a range
         await Expect(floor.Locator("td").First).ToContainTextAsync("90 days");
+        await Expect(floor.Locator(".opens")).ToContainTextAsync(new Regex(@"vinyl .* as it stands; .*: \d+ to (more than )?\d+ days"));
         await Expect(floor.Locator("td").Last).ToContainTextAsync(new Regex(@"\d+ to (more than )?\d+ days"));
+
+        // days of one's own; nonsense is answered and changes nothing
+        await page.GetByLabel("or so many").FillAsync("4000");
+        await page.GetByLabel("or so many").PressAsync("Tab");
+        await Expect(page.Locator("#drying .fault")).ToContainTextAsync("from 1 to 3650: 90 days");
+        await page.GetByLabel("or so many").FillAsync("45");
+        await page.GetByLabel("or so many").PressAsync("Tab");
+        await Expect(floor.Locator("td").First).ToContainTextAsync("45 days", new() { Timeout = Visit.RoundMs });
+        await Expect(page.Locator("#drying .fault")).ToHaveCountAsync(0);
 
         // day by day: the drawing follows the slider, by key too
         await visit.Button("Show how it dries").ClickAsync();
@@ -147,6 +157,9 @@ public sealed class DampTests(Yard yard)
         await Expect(page.Locator("#plan text.pin")).ToHaveCountAsync(24);
         await Expect(page.Locator("#plan text.pin").Filter(new() { HasText = "P06 ≥ 28" })).ToHaveCountAsync(1);
         await Expect(page.Locator("[data-flat=Ceiling] .contour").First).ToBeAttachedAsync();
+        // what may be wet or dry is marked, and the key says how
+        await Expect(page.Locator("[data-flat=Ceiling] .doubted").First).ToBeAttachedAsync();
+        await Expect(page.Locator(".damp-key")).ToContainTextAsync("may be wet or dry");
         await visit.Button("Nearer").Last.ClickAsync();
         await Expect(page.Locator("[data-flats]")).ToHaveAttributeAsync("data-zoom", "150");
         await page.Locator("[data-flat=Floor] a").First.FocusAsync();

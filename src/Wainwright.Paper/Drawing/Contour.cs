@@ -1,64 +1,100 @@
-using System.Globalization;
-using System.Text;
-
 namespace Wainwright.Paper;
 
-/// <summary>Contours of a figure over a panel, as paths of an SVG drawing in mm: what is over a level, filled, and the line round it.</summary>
-/// <remarks>The figure stands in the middle of each piece, runs straight between neighbours and level out to the rim.</remarks>
-public static class Contour
+/// <summary>Contours of a figure over pieces laid flat: the areas over a level and the lines round them.</summary>
+/// <remarks>Each piece is four triangles between its middle, which has the piece's figure, and its corners; a corner has the mean of the pieces that touch it. Between them the figure runs straight.</remarks>
+internal sealed class Contour
 {
-    /// <summary>What is over a level.</summary>
-    /// <param name="panel">The panel.</param>
-    /// <param name="values">The figure of each piece, in the order of the net.</param>
-    /// <param name="level">The level.</param>
-    /// <returns>The filled path and the line; both empty where nothing is over it.</returns>
-    public static (string Fill, string Line) Over(FlatPanel panel, IReadOnlyList<double> values, double level)
+    private readonly IReadOnlyList<LaidTile> tiles;
+
+    // the pieces that touch a corner, with a corner or with a side
+    private readonly Dictionary<(long, long), int[]> touching = [];
+
+    public Contour(IReadOnlyList<LaidTile> tiles)
     {
-        ArgumentNullException.ThrowIfNull(panel);
-        ArgumentNullException.ThrowIfNull(values);
-        var (u, v) = (Nodes(panel.U), Nodes(panel.V));
-        double At(int i, int j) => values[panel.Cell(Math.Clamp(i - 1, 0, panel.U.Count - 2), Math.Clamp(j - 1, 0, panel.V.Count - 2))];
-        StringBuilder fill = new(), line = new();
-        for (var j = 0; j < v.Length - 1; j++)
-            for (var i = 0; i < u.Length - 1; i++)
-            {
-                // squares that are over it throughout are drawn as one with their neighbours to the right
-                var run = 0;
-                while (i + run < u.Length - 1 && At(i + run, j) > level && At(i + run + 1, j) > level && At(i + run, j + 1) > level && At(i + run + 1, j + 1) > level) run++;
-                if (run > 0)
-                {
-                    fill.Append(CultureInfo.InvariantCulture, $"M{u[i]:0} {v[j]:0}H{u[i + run]:0}V{v[j + 1]:0}H{u[i]:0}Z");
-                    i += run - 1;
-                    continue;
-                }
-                Square((u[i], v[j], At(i, j)), (u[i + 1], v[j], At(i + 1, j)), (u[i + 1], v[j + 1], At(i + 1, j + 1)), (u[i], v[j + 1], At(i, j + 1)), level, fill, line);
-            }
-        return (fill.ToString(), line.ToString());
+        this.tiles = tiles;
+        foreach (var corner in tiles.SelectMany(t => Corners(t.Box)))
+            if (!touching.ContainsKey(Key(corner)))
+                touching[Key(corner)] = [.. tiles.Where(t => corner.U >= t.Box.U0 - 1 && corner.U <= t.Box.U1 + 1 && corner.V >= t.Box.V0 - 1 && corner.V <= t.Box.V1 + 1).Select(t => t.Cell)];
     }
 
-    /// <summary>The middles of the pieces with the rim on either side.</summary>
-    private static double[] Nodes(IReadOnlyList<double> borders) => [borders[0], .. Enumerable.Range(0, borders.Count - 1).Select(i => (borders[i] + borders[i + 1]) / 2), borders[^1]];
-
-    private static void Square((double U, double V, double Value) a, (double U, double V, double Value) b, (double U, double V, double Value) c, (double U, double V, double Value) d, double level, StringBuilder fill, StringBuilder line)
+    /// <summary>What is over a level: closed areas that do not overlap, and the lines where it is crossed, each as long as it goes.</summary>
+    /// <param name="values">The figure of each piece, in the order of the net.</param>
+    /// <param name="level">The level.</param>
+    public (IReadOnlyList<IReadOnlyList<Flat>> Areas, IReadOnlyList<IReadOnlyList<Flat>> Lines) Over(IReadOnlyList<double> values, double level)
     {
-        (double U, double V, double Value)[] corners = [a, b, c, d];
-        List<(double U, double V, bool Crossing)> round = [];
-        for (var k = 0; k < 4; k++)
+        var means = touching.ToDictionary(t => t.Key, t => t.Value.Average(c => values[c]));
+        List<IReadOnlyList<Flat>> areas = [];
+        List<(Flat A, Flat B)> crossings = [];
+        Extent? whole = null;
+        foreach (var tile in tiles)
         {
-            var (from, to) = (corners[k], corners[(k + 1) % 4]);
-            if (from.Value > level) round.Add((from.U, from.V, false));
-            if ((from.Value > level) == (to.Value > level)) continue;
-            var share = (level - from.Value) / (to.Value - from.Value);
-            round.Add((from.U + (share * (to.U - from.U)), from.V + (share * (to.V - from.V)), true));
+            var corners = Corners(tile.Box);
+            double[] at = [.. corners.Select(c => means[Key(c)])];
+            var run = values[tile.Cell] > level && at.All(v => v > level);
+            // pieces that are over it throughout are one area with their neighbours along the row
+            if (whole is { } before && !(run && before.V0 == tile.Box.V0 && before.V1 == tile.Box.V1 && before.U1 == tile.Box.U0))
+            {
+                areas.Add(Corners(before));
+                whole = null;
+            }
+            if (run) whole = whole is { } longer ? longer with { U1 = tile.Box.U1 } : tile.Box;
+            else if (values[tile.Cell] > level || at.Any(v => v > level)) Cut(tile, corners, at, values[tile.Cell], level, areas, crossings);
         }
-        if (round.Count < 3) return;
-        for (var k = 0; k < round.Count; k++) fill.Append(CultureInfo.InvariantCulture, $"{(k == 0 ? 'M' : 'L')}{round[k].U:0.#} {round[k].V:0.#}");
-        fill.Append('Z');
-        // the line goes from where the rim of the filled part leaves this square to where it comes back: between two crossings that follow one another
-        for (var k = 0; k < round.Count; k++)
+        if (whole is { } last) areas.Add(Corners(last));
+        return (areas, [.. Chains(crossings)]);
+    }
+
+    private static void Cut(LaidTile tile, Flat[] corners, double[] at, double middle, double level, List<IReadOnlyList<Flat>> areas, List<(Flat A, Flat B)> crossings)
+    {
+        var centre = new Flat((tile.Box.U0 + tile.Box.U1) / 2, (tile.Box.V0 + tile.Box.V1) / 2);
+        for (var i = 0; i < 4; i++)
         {
-            var (from, to) = (round[k], round[(k + 1) % round.Count]);
-            if (from.Crossing && to.Crossing) line.Append(CultureInfo.InvariantCulture, $"M{from.U:0.#} {from.V:0.#}L{to.U:0.#} {to.V:0.#}");
+            (Flat At, double Value)[] triangle = [(centre, middle), (corners[i], at[i]), (corners[(i + 1) % 4], at[(i + 1) % 4])];
+            List<Flat> area = [], cut = [];
+            for (var k = 0; k < 3; k++)
+            {
+                var (a, b) = (triangle[k], triangle[(k + 1) % 3]);
+                if (a.Value > level) area.Add(a.At);
+                if (a.Value > level == b.Value > level) continue;
+                var share = (level - a.Value) / (b.Value - a.Value);
+                cut.Add(new(a.At.U + (share * (b.At.U - a.At.U)), a.At.V + (share * (b.At.V - a.At.V))));
+                area.Add(cut[^1]);
+            }
+            if (area.Count > 2) areas.Add(area);
+            if (cut.Count == 2) crossings.Add((cut[0], cut[1]));
+        }
+    }
+
+    private static (long, long) Key(Flat p) => ((long)Math.Round(p.U * 2), (long)Math.Round(p.V * 2));
+
+    private static Flat[] Corners(Extent e) => [new(e.U0, e.V0), new(e.U1, e.V0), new(e.U1, e.V1), new(e.U0, e.V1)];
+
+    /// <summary>Short pieces joined end to end, so that dashes run on.</summary>
+    private static IEnumerable<List<Flat>> Chains(IEnumerable<(Flat A, Flat B)> pieces)
+    {
+        static (long, long) End(Flat p) => ((long)Math.Round(p.U * 20), (long)Math.Round(p.V * 20));
+        var left = pieces.Where(p => End(p.A) != End(p.B)).ToList();
+        var at = left.SelectMany((p, i) => new[] { (End(p.A), i), (End(p.B), i) }).ToLookup(e => e.Item1, e => e.i);
+        var used = new bool[left.Count];
+        for (var start = 0; start < left.Count; start++)
+        {
+            if (used[start]) continue;
+            used[start] = true;
+            LinkedList<Flat> chain = new([left[start].A, left[start].B]);
+            while (Next(chain.Last!.Value) is { } on) chain.AddLast(on);
+            while (Next(chain.First!.Value) is { } before) chain.AddFirst(before);
+            yield return [.. chain];
+        }
+
+        Flat? Next(Flat end)
+        {
+            foreach (var i in at[End(end)])
+            {
+                if (used[i]) continue;
+                used[i] = true;
+                return End(left[i].A) == End(end) ? left[i].B : left[i].A;
+            }
+            return null;
         }
     }
 }

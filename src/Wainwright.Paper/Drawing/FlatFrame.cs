@@ -2,11 +2,6 @@ using Wainwright.Fitout;
 
 namespace Wainwright.Paper;
 
-/// <summary>A place on a board laid flat.</summary>
-/// <param name="U">To the right on the page [mm].</param>
-/// <param name="V">Down the page [mm].</param>
-public readonly record struct FlatPlace(double U, double V);
-
 /// <summary>How a face is looked at when it is laid flat: never as in a mirror, so that what is marked by the drawing is marked on the right side.</summary>
 /// <remarks>
 /// Lying boards from above, the front of the van to the left and its right wall up the page, the ceiling as through the roof. Right walls from inside with the
@@ -16,8 +11,8 @@ public readonly record struct FlatPlace(double U, double V);
 /// <param name="FromTheRight">Looked at from the right: a left wall from inside.</param>
 public readonly record struct FlatFrame(int Across, bool FromTheRight)
 {
-    /// <summary>Where a place comes to lie.</summary>
-    public FlatPlace Flat(Place place) => Across switch
+    /// <summary>Where a place comes to lie: u to the right on the page, v down it.</summary>
+    public Flat Flat(Place place) => Across switch
     {
         0 => new(place.YMm, -place.ZMm),
         1 => new(FromTheRight ? -place.XMm : place.XMm, -place.ZMm),

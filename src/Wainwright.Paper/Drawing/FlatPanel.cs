@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Wainwright.Survey.Damp;
 
 namespace Wainwright.Paper;
@@ -6,9 +8,10 @@ namespace Wainwright.Paper;
 public sealed class FlatPanel
 {
     private readonly int[,] cells;
-    private readonly FlatPlace shift;
+    private readonly Flat shift;
+    private Contour? contour;
 
-    private FlatPanel(int sheet, FlatFrame frame, FlatPlace shift, double[] u, double[] v, int[,] cells) => (Sheet, Frame, this.shift, U, V, this.cells) = (sheet, frame, shift, u, v, cells);
+    private FlatPanel(int sheet, FlatFrame frame, Flat shift, double[] u, double[] v, int[,] cells) => (Sheet, Frame, this.shift, U, V, this.cells) = (sheet, frame, shift, u, v, cells);
 
     /// <summary>The board, by its place in the net's list.</summary>
     public int Sheet { get; }
@@ -33,11 +36,35 @@ public sealed class FlatPanel
         return false;
     }
 
-    /// <summary>Where a place comes to lie on the page.</summary>
-    public FlatPlace Flat(Fitout.Place place)
+    /// <summary>Where a place comes to lie on the page: u to the right, v down.</summary>
+    public Flat Flat(Fitout.Place place)
     {
         var flat = Frame.Flat(place);
         return new(flat.U + shift.U, flat.V + shift.V);
+    }
+
+    /// <summary>What is over a level, as paths of an SVG drawing in mm: the areas, to be filled, and the lines round them.</summary>
+    /// <param name="values">The figure of each piece, in the order of the net.</param>
+    /// <param name="level">The level.</param>
+    /// <returns>Both empty where nothing is over it.</returns>
+    public (string Fill, string Line) Over(IReadOnlyList<double> values, double level)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        var (areas, lines) = (contour ??= new(Tiles)).Over(values, level);
+        return (Path(areas, "Z"), Path(lines, ""));
+    }
+
+    private IReadOnlyList<LaidTile> Tiles => [.. from row in Enumerable.Range(0, V.Count - 1) from column in Enumerable.Range(0, U.Count - 1) select new LaidTile(Cell(column, row), new(U[column], V[row], U[column + 1], V[row + 1]))];
+
+    private static string Path(IReadOnlyList<IReadOnlyList<Flat>> bits, string end)
+    {
+        var path = new StringBuilder();
+        foreach (var bit in bits)
+        {
+            for (var i = 0; i < bit.Count; i++) path.Append(CultureInfo.InvariantCulture, $"{(i == 0 ? 'M' : 'L')}{bit[i].U:0.#} {bit[i].V:0.#}");
+            path.Append(end);
+        }
+        return path.ToString();
     }
 
     /// <summary>The panel of the pieces of one solid.</summary>

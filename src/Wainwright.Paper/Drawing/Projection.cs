@@ -2,8 +2,10 @@ using Wainwright.Fitout;
 
 namespace Wainwright.Paper;
 
-/// <summary>A point on the drawing plane [mm of the van], u to the right of the page, v up the page.</summary>
-internal readonly record struct Flat(double U, double V);
+/// <summary>A point on the drawing plane [mm of the van].</summary>
+/// <param name="U">To the right of the page.</param>
+/// <param name="V">Up the page, unless what gives it says down.</param>
+public readonly record struct Flat(double U, double V);
 
 /// <summary>Vehicle axes laid onto the page: u, v, and depth, which grows away from the eye.</summary>
 internal sealed class Projection(SectionView view)

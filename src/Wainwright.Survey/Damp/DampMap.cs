@@ -1,6 +1,7 @@
 using Wainwright.Fitout;
 using Wainwright.Methods;
 using Wainwright.Methods.Moisture.Field;
+using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Survey.Damp;
 
@@ -93,6 +94,18 @@ public sealed class DampMap
     /// <param name="cell">The piece, by its place in the net.</param>
     /// <param name="percent">The moisture [%].</param>
     public double ChanceOver(int cell, double percent) => Field.ProbabilityOver(cell, percent);
+
+    // between these chances of being over the lowest threshold nobody can say wet or dry; own rule
+    private const double LikelyDry = 0.2, LikelyWet = 0.8;
+
+    /// <summary>Whether a piece is as well wet as dry, whatever its middle says: the chance that it is over the lowest threshold is neither small nor large (20 to 80 of 100, own rule).</summary>
+    /// <param name="cell">The piece, by its place in the net.</param>
+    /// <param name="day">Another day's moisture to ask of: there it is in doubt where the range of courses (5 to 95 of 100) spans the threshold; null for the day of the map.</param>
+    public bool IsAsWellWetAsDry(int cell, DampFrame? day = null)
+    {
+        var wet = ThresholdsPercent[0];
+        return day is null ? ChanceOver(cell, wet) is > LikelyDry and < LikelyWet : day.LowPercent[cell] <= wet && day.HighPercent[cell] > wet;
+    }
 
     /// <summary>The field's source, assumptions and caution.</summary>
     public static Basis Basis => FieldPriors.Basis;

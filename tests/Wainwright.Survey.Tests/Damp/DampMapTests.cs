@@ -55,6 +55,21 @@ public sealed class DampMapTests(ITestOutputHelper said)
     }
 
     [Fact]
+    public void A_piece_is_as_well_wet_as_dry_where_its_chance_is_neither_small_nor_large_and_on_another_day_where_the_range_spans_the_threshold()
+    {
+        var map = Map(Camper, AsFound);
+        var cells = Enumerable.Range(0, map.Net.Cells.Count).ToList();
+        Assert.Contains(cells, c => map.IsAsWellWetAsDry(c));
+        Assert.All(cells, c => Assert.Equal(map.ChanceOver(c, 16) is > 0.2 and < 0.8, map.IsAsWellWetAsDry(c)));
+        // where a wet reading was taken, and beside a dry one, there is no doubt
+        Assert.All(map.Readings.Where(r => r.Made.Percent is > 26 or < 12), r => Assert.False(map.IsAsWellWetAsDry(r.Cell)));
+        double[] All(double percent) => [.. cells.Select(_ => percent)];
+        Assert.True(map.IsAsWellWetAsDry(0, new(30, All(14), All(15), All(17))));
+        Assert.False(map.IsAsWellWetAsDry(0, new(30, All(12), All(14), All(16))));
+        Assert.False(map.IsAsWellWetAsDry(0, new(30, All(16.1), All(18), All(20))));
+    }
+
+    [Fact]
     public void A_board_that_nobody_read_is_not_condemned_by_its_neighbours()
     {
         var battens = Of(Map(Camper, AsFound), "A01");

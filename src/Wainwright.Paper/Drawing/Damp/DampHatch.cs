@@ -3,23 +3,6 @@ using Wainwright.Survey.Damp.Drying;
 
 namespace Wainwright.Paper;
 
-/// <summary>What is not known of a piece of board.</summary>
-internal sealed class DampKnown(DampMap map, DampFrame? frame)
-{
-    // between these chances of being over the lowest threshold nobody can say wet or dry; own rule
-    private const double Likely = 0.2, Unlikely = 0.8;
-
-    public bool Unread(int cell) => map.IsUnread(cell);
-
-    /// <summary>Read, and still as well wet as dry.</summary>
-    public bool InDoubt(int cell)
-    {
-        var wet = map.ThresholdsPercent[0];
-        if (frame is not null) return frame.LowPercent[cell] <= wet && frame.HighPercent[cell] > wet;
-        return map.ChanceOver(cell, wet) is > Likely and < Unlikely;
-    }
-}
-
 /// <summary>Hatching: close strokes where nobody has read, wide strokes the other way where it may be wet or dry.</summary>
 internal static class DampHatch
 {
@@ -27,10 +10,10 @@ internal static class DampHatch
 
     public const double CloseMm = 1.6, WideMm = 3;
 
-    public static void Draw(Ink ink, Sheet sheet, LaidFace face, DampKnown known)
+    public static void Draw(Ink ink, Sheet sheet, LaidFace face, DampMap map, DampFrame? day)
     {
-        ink.Lines(face.Tiles.Where(t => known.Unread(t.Cell)).SelectMany(t => Strokes(sheet, t.Box, CloseMm, true)), Unread);
-        ink.Lines(face.Tiles.Where(t => !known.Unread(t.Cell) && known.InDoubt(t.Cell)).SelectMany(t => Strokes(sheet, t.Box, WideMm, false)), InDoubt);
+        ink.Lines(face.Tiles.Where(t => map.IsUnread(t.Cell)).SelectMany(t => Strokes(sheet, t.Box, CloseMm, true)), Unread);
+        ink.Lines(face.Tiles.Where(t => !map.IsUnread(t.Cell) && map.IsAsWellWetAsDry(t.Cell, day)).SelectMany(t => Strokes(sheet, t.Box, WideMm, false)), InDoubt);
     }
 
     /// <summary>Slanting strokes inside a piece; of neighbours they meet, for all belong to one family of lines.</summary>

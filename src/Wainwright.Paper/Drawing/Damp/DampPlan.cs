@@ -63,13 +63,12 @@ public static class DampPlan
         var sheet = new Sheet(scale, ((options.WidthMm - (extent.Width / scale)) / 2) - (extent.U0 / scale), EdgeMm + (extent.V1 / scale));
         var ink = new Ink();
         var values = Values(map, options.Frame);
-        var known = new DampKnown(map, options.Frame);
         foreach (var face in faces)
         {
             ink.Open("board", map.Net.Sheets[face.Face.Sheet].Part.Text);
             ink.Polygon(Corners(face.Extent).Select(sheet.At), NoBoard, map.Net.Sheets[face.Face.Sheet].Name);
             foreach (var tile in face.Tiles) ink.Polygon(Corners(tile.Box).Select(sheet.At), Pen.Solid with { Stroke = Pen.White, WidthMm = 0.18 });
-            DampHatch.Draw(ink, sheet, face, known);
+            DampHatch.Draw(ink, sheet, face, map, options.Frame);
             DampDrops.Draw(ink, sheet, face, values, map.ThresholdsPercent);
             ink.Lines(DampRim.Of(face).Select(s => (sheet.At(s.A), sheet.At(s.B))), Pen.Cut with { Fill = "none", WidthMm = 0.35 });
             DampContours.Draw(ink, sheet, face, values, map.ThresholdsPercent);
