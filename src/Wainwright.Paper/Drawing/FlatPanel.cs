@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using Wainwright.Survey.Damp;
 
 namespace Wainwright.Paper;
@@ -9,7 +7,6 @@ public sealed class FlatPanel
 {
     private readonly int[,] cells;
     private readonly Flat shift;
-    private Contour? contour;
 
     private FlatPanel(int sheet, FlatFrame frame, Flat shift, double[] u, double[] v, int[,] cells) => (Sheet, Frame, this.shift, U, V, this.cells) = (sheet, frame, shift, u, v, cells);
 
@@ -43,29 +40,8 @@ public sealed class FlatPanel
         return new(flat.U + shift.U, flat.V + shift.V);
     }
 
-    /// <summary>What is over a level, as paths of an SVG drawing in mm: the areas, to be filled, and the lines round them.</summary>
-    /// <param name="values">The figure of each piece, in the order of the net.</param>
-    /// <param name="level">The level.</param>
-    /// <returns>Both empty where nothing is over it.</returns>
-    public (string Fill, string Line) Over(IReadOnlyList<double> values, double level)
-    {
-        ArgumentNullException.ThrowIfNull(values);
-        var (areas, lines) = (contour ??= new(Tiles)).Over(values, level);
-        return (Path(areas, "Z"), Path(lines, ""));
-    }
-
-    private IReadOnlyList<LaidTile> Tiles => [.. from row in Enumerable.Range(0, V.Count - 1) from column in Enumerable.Range(0, U.Count - 1) select new LaidTile(Cell(column, row), new(U[column], V[row], U[column + 1], V[row + 1]))];
-
-    private static string Path(IReadOnlyList<IReadOnlyList<Flat>> bits, string end)
-    {
-        var path = new StringBuilder();
-        foreach (var bit in bits)
-        {
-            for (var i = 0; i < bit.Count; i++) path.Append(CultureInfo.InvariantCulture, $"{(i == 0 ? 'M' : 'L')}{bit[i].U:0.#} {bit[i].V:0.#}");
-            path.Append(end);
-        }
-        return path.ToString();
-    }
+    /// <summary>Its pieces, row by row.</summary>
+    internal IReadOnlyList<LaidTile> Tiles => [.. from row in Enumerable.Range(0, V.Count - 1) from column in Enumerable.Range(0, U.Count - 1) select new LaidTile(Cell(column, row), new(U[column], V[row], U[column + 1], V[row + 1]))];
 
     /// <summary>The panel of the pieces of one solid.</summary>
     /// <param name="net">The net.</param>

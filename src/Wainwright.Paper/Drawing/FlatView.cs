@@ -4,6 +4,10 @@ using Wainwright.Survey.Damp;
 namespace Wainwright.Paper;
 
 /// <summary>Boards of one side of the van, or one board that stands in it, laid flat.</summary>
+/// <remarks>
+/// For a screen: each side by itself and turned as one stands before it, with what lies behind it and with furniture, one under the other to scroll through. A sheet of paper has room for
+/// one drawing in which every board lies along the edge where it joins, so <see cref="DampPlan"/> keeps an order of its own; the pieces, contours and doubts are the same.
+/// </remarks>
 /// <param name="Name">Which: <c>Floor</c>, <c>Ceiling, behind it</c>, or a board by its id and name.</param>
 /// <param name="Says">What is right and up on the page.</param>
 /// <param name="Panels">What is drawn; none lies over another by much.</param>
@@ -14,6 +18,9 @@ public sealed record FlatView(string Name, string Says, IReadOnlyList<FlatPanel>
 
     // between views of one board side by side [mm]
     private const double Apart = 150;
+
+    /// <summary>The same panels board by board.</summary>
+    public IReadOnlyList<FlatBoard> Boards { get; } = [.. Panels.GroupBy(p => p.Sheet).Select(g => new FlatBoard(g.Key, [.. g]))];
 
     /// <summary>Left end [mm].</summary>
     public double Left => Panels.Min(p => p.U[0]);

@@ -36,7 +36,11 @@ internal sealed record LaidFace(BoardFace Face, double OffsetU, double OffsetV, 
     private static Extent Laid(FaceBox box, double du, double dv, bool over) => over ? new(box.U0 + du, dv - box.V1, box.U1 + du, dv - box.V0) : new(box.U0 + du, box.V0 + dv, box.U1 + du, box.V1 + dv);
 }
 
-/// <summary>Where the faces of boards lie on a flat plan.</summary>
+/// <summary>Where the faces of boards lie on a flat plan of paper.</summary>
+/// <remarks>
+/// Another order than that of the screen (<see cref="FlatView"/>): one drawing in which water can be followed over an edge from board to board, so walls and ceiling are folded open about the
+/// floor, the left wall and the ceiling upside down. On a screen each side stands upright by itself.
+/// </remarks>
 internal static class DampLayout
 {
     // between faces side by side, and a row of them, on the van's scale [mm]
