@@ -34,16 +34,22 @@ public static class DampMapping
             ArgumentOutOfRangeException.ThrowIfGreaterThan(t, 60);
         }
         var dry = DryBoard.Of(job, readings.Used);
-        var field = DampField.Fit(net.Surface, [.. readings.Used.Select(r => r.Seen)], new()
+        var field = FieldOf(net, readings, dry, trendPercent);
+        var draws = field.Draws(Draws, DrawFrom);
+        var cells = net.Cells.Select((c, i) => (c.Sheet, i)).ToLookup(p => p.Sheet, p => p.i);
+        var sheets = net.Sheets.Select((sheet, s) => SheetVerdict.Of(net, field, sheet, [.. cells[s]], [.. readings.Used.Where(r => net.Cells[r.Cell].Sheet == s)], draws, thresholds)).ToList();
+        return new(job, net, readings.Used, readings.Told, field, dry.From, thresholds, sheets);
+    }
+
+    /// <summary>The field of readings alone, without drawn maps and verdicts.</summary>
+    internal static DampPosterior FieldOf(Job job, DampNet net, DampReadings readings, IReadOnlyList<double>? trendPercent) => FieldOf(net, readings, DryBoard.Of(job, readings.Used), trendPercent);
+
+    private static DampPosterior FieldOf(DampNet net, DampReadings readings, DryBoard dry, IReadOnlyList<double>? trendPercent) =>
+        DampField.Fit(net.Surface, [.. readings.Used.Select(r => r.Seen)], new()
         {
             DryPercent = [.. net.Materials.Select(m => BoardMaterial.IsPanel(m) ? dry.PanelPercent : dry.WoodPercent)],
             DrySigmaPoints = dry.SigmaPoints,
             GroupOfSheet = [.. net.Sheets.Select(s => s.Group)],
             TrendPercent = trendPercent,
         });
-        var draws = field.Draws(Draws, DrawFrom);
-        var cells = net.Cells.Select((c, i) => (c.Sheet, i)).ToLookup(p => p.Sheet, p => p.i);
-        var sheets = net.Sheets.Select((sheet, s) => SheetVerdict.Of(net, field, sheet, [.. cells[s]], [.. readings.Used.Where(r => net.Cells[r.Cell].Sheet == s)], draws, thresholds)).ToList();
-        return new(job, net, readings.Used, readings.Told, field, dry.From, thresholds, sheets);
-    }
 }

@@ -64,16 +64,20 @@ public static class Histories
         var cold = patch.Cells.Any(built.BacksSkin);
         if (!cold) stories.RemoveAt(stories.Count - 1);
         var toLeaks = cold ? (int)Math.Round(members * (1 - CondensationShare)) : members;
+        var fit = new PatchFit(patch, dry);
         List<PatchStory> made = [];
         for (var s = 0; s < stories.Count; s++)
         {
             var (story, source, cells, before) = stories[s];
             var own = story == WaterStory.Condensation ? members - toLeaks : (toLeaks * (s + 1) / patch.Leaks.Count) - (toLeaks * s / patch.Leaks.Count);
-            var sampled = new WaterStories([.. cells.Select(c => map.Net.Cells[c].Middle)], draw => WaterCourse.Of(map, built, patch, cells, air, draw, stop), course => PatchWeighing.LogLikelihood(patch, course, dry), course => PatchWeighing.Offs(patch, course, dry));
+            Place[] places = [.. cells.Select(c => map.Net.Cells[c].Middle)];
+            double[] none = [.. patch.Readings.Select(_ => 0.0)];
+            double[][] away = [.. places.Select(p => patch.Readings.Select(r => map.Net.Cells[r.Cell].DistanceMm(p)).ToArray())];
+            var sampled = new WaterStories(places, fit, draw => WaterCourse.Of(map, built, patch, cells, air, draw, stop), draw => places.Length > 0 ? WaterCourse.Hint(away[draw.Place], draw) : none);
             sampled.Run(Math.Max(4, own), DrawFrom + s, told, stop);
-            made.Add(new(story, source, cells, sampled, Math.Log(before) + sampled.LogEvidence));
+            made.Add(new(story, source, cells, sampled, before));
         }
-        return new(map, built, patch, made, dry, FewEffective);
+        return new(map, built, patch, fit, made, dry, FewEffective);
     }
 
     private static DampHistory Put(DampMap map, double dry, List<PatchHistory> histories, int members)
@@ -83,16 +87,27 @@ public static class Histories
         var since = histories.Max(h => h.Stories.Where(s => s.Chance > 0.05).Max(s => s.SinceDays.High));
         double[] days = [.. Enumerable.Range(0, Frames).Select(i => -since * Math.Pow(1 - (i / (double)Frames), 1.5))];
         var frames = days.Select(d => Frame(map, dry, histories, d)).ToList();
-        var trend = Frame(map, dry, histories, 0).LikelyPercent;
-        var combined = DampMapping.Of(map.Job, map.Net, DampReadings.Of(map.Job, map.Net, map.Newest is { } day ? DateOnly.FromDateTime(day.DateTime) : null), map.ThresholdsPercent, trend);
-        double[] At(double share) => [.. Enumerable.Range(0, map.Net.Cells.Count).Select(c => combined.Field.QuantilePercent(c, share))];
-        // the last frame is the readings laid over the course
-        frames.Add(new(0, At(0.05), At(0.5), At(0.95)));
+        var today = Frame(map, dry, histories, 0);
+        var readings = DampReadings.Of(map.Job, map.Net, map.Newest is { } day ? DateOnly.FromDateTime(day.DateTime) : null);
+        var combined = DampMapping.Of(map.Job, map.Net, readings, map.ThresholdsPercent, today.LikelyPercent);
+        frames.Add(Last(map, readings, today, combined));
         return new(map, [.. histories.SelectMany(h => h.Stories)], frames, members, histories.Min(h => h.Effective), Told(histories))
         {
             Combined = combined,
             AtReadings = [.. histories.SelectMany(h => h.AtReadings)],
         };
+    }
+
+    /// <summary>The last frame: the readings laid over the likely course, its ends let out to where they lie over the low and the high course.</summary>
+    private static DampFrame Last(DampMap map, DampReadings readings, DampFrame today, DampMap combined)
+    {
+        DampPosterior low = DampMapping.FieldOf(map.Job, map.Net, readings, today.LowPercent), high = DampMapping.FieldOf(map.Job, map.Net, readings, today.HighPercent);
+        double[] At(Func<int, double> percent) => [.. Enumerable.Range(0, map.Net.Cells.Count).Select(percent)];
+        // a course at its end and the readings' own spread at a quarter make together one of twenty, were the two as wide as each other
+        return new(0,
+            At(c => Math.Min(combined.Field.QuantilePercent(c, 0.05), low.QuantilePercent(c, 0.25))),
+            At(c => combined.Field.QuantilePercent(c, 0.5)),
+            At(c => Math.Max(combined.Field.QuantilePercent(c, 0.95), high.QuantilePercent(c, 0.75))));
     }
 
     private static DampFrame Frame(DampMap map, double dry, List<PatchHistory> histories, double day)

@@ -5,7 +5,12 @@ using Wainwright.Methods.Moisture;
 namespace Wainwright.Survey.Damp.Drying;
 
 /// <summary>One story of a patch with its courses.</summary>
-internal sealed record PatchStory(WaterStory Story, string Source, IReadOnlyList<int> Cells, WaterStories Sampled, double LogFit);
+/// <param name="Story">Leak or condensation.</param>
+/// <param name="Source">In words, with its id.</param>
+/// <param name="Cells">Pieces that it may come in at.</param>
+/// <param name="Sampled">Its courses.</param>
+/// <param name="Before">Its chance before any reading [0–1].</param>
+internal sealed record PatchStory(WaterStory Story, string Source, IReadOnlyList<int> Cells, WaterStories Sampled, double Before);
 
 /// <summary>The stories of one patch, weighed against each other.</summary>
 internal sealed class PatchHistory
@@ -13,29 +18,36 @@ internal sealed class PatchHistory
     // a reading further beyond the ends of the stories than this is told [standard deviations]; a board counts as wetted from so many points on
     private const double FarOff = 1, WettedPoints = 1;
 
+    // three values with the mean and the spread of a bell curve of 1
+    private static readonly int[] SpreadNodes = [-1, 0, 1];
+
+    private static readonly double SpreadNode = Math.Sqrt(1.5);
+
+    // further off than this in the mean square the stories hardly fit: own rule [standard deviations]
+    private const double PoorFit = 1.5;
+
     private readonly DampMap map;
 
     // all courses of all stories with their weight
     private readonly List<(WaterCourse Course, double Weight)> courses = [];
 
-    public PatchHistory(DampMap map, AsBuilt built, DampPatch patch, IReadOnlyList<PatchStory> stories, double dryPercent, double fewEffective)
+    public PatchHistory(DampMap map, AsBuilt built, DampPatch patch, PatchFit fit, IReadOnlyList<PatchStory> stories, double dryPercent, double fewEffective)
     {
         (this.map, Patch) = (map, patch);
-        var all = WaterStories.LogSum([.. stories.Select(s => s.LogFit)]);
-        var chances = stories.Select(s => Math.Exp(s.LogFit - all)).ToList();
+        var chances = StoryChances.Of(stories);
         List<double> bare = [];
         List<DampStory> told = [];
         for (var s = 0; s < stories.Count; s++)
         {
-            var weights = WaterStories.Tempered(stories[s].Sampled.LogWeights, fewEffective);
-            bare.AddRange(WaterStories.Tempered(stories[s].Sampled.LogWeights, 0).Select(w => w * chances[s]));
+            var weights = Weights.Tempered(stories[s].Sampled.LogWeights, fewEffective);
+            bare.AddRange(Weights.Tempered(stories[s].Sampled.LogWeights, 0).Select(w => w * chances[s]));
             courses.AddRange(stories[s].Sampled.Courses.Zip(weights, (c, w) => (c, w * chances[s])));
-            told.Add(Story(built, stories[s], weights, chances[s]));
+            told.Add(Story(built, stories[s], weights, chances[s], fit));
         }
-        Effective = WaterStories.Effective(bare);
+        Effective = Weights.Effective(bare);
         Stories = [.. told.OrderByDescending(t => t.Chance)];
         AtReadings = [.. patch.Readings.Select((r, i) => (r, Ends(courses.Select(c => (c.Course.AtReadings[i], c.Weight)))))];
-        Told = Misfits(dryPercent, fewEffective);
+        Told = [.. Fits(fit, stories, fewEffective), .. Misfits(dryPercent)];
     }
 
     public DampPatch Patch { get; }
@@ -63,24 +75,38 @@ internal sealed class PatchHistory
         return course.Percent[next - 1][piece] + (share * (course.Percent[next][piece] - course.Percent[next - 1][piece]));
     }
 
-    private DampStory Story(AsBuilt built, PatchStory story, double[] weights, double chance)
+    private DampStory Story(AsBuilt built, PatchStory story, double[] weights, double chance, PatchFit fit)
     {
         var own = story.Sampled.Courses;
+        // what the boards hold is told no better than the wet readings' mean: the course is off at each, and its own sum with it
+        var wide = SpreadNode * fit.LogSpreadOfWetMean(own.Select((c, i) => weights[i] * fit.MeanOff(c)).Sum());
+        var held = Ends(own.SelectMany((c, i) => SpreadNodes.Select(n => (c.LitresHeld * Math.Exp(n * wide), weights[i] / SpreadNodes.Length))));
         Span Of(Func<WaterCourse, double> what) => Ends(own.Select((c, i) => (what(c), weights[i])));
         var wetted = Patch.Cells.Select((cell, i) => (cell, i)).Where(p => Of(c => c.Percent[^1][p.i] - c.Percent[0][p.i]).Likely > WettedPoints).Select(p => map.Net.Cells[p.cell].Sheet).Distinct().Order();
         var at = story.Story == WaterStory.Leak ? story.Sampled.LikelyPlace(weights) : Middle([.. Patch.Cells.Where(built.BacksSkin)]);
-        return new(story.Story, story.Source, at, chance, Of(c => c.SinceDays), Of(c => c.Litres), Of(c => c.LitresHeld), [.. wetted.Select(s => map.Net.Sheets[s])]);
+        return new(story.Story, story.Source, at, chance, Of(c => c.SinceDays), Of(c => c.Litres), held, [.. wetted.Select(s => map.Net.Sheets[s])]);
     }
 
     private Place Middle(IReadOnlyList<int> cells) =>
         new(cells.Average(c => map.Net.Cells[c].Middle.XMm), cells.Average(c => map.Net.Cells[c].Middle.YMm), cells.Average(c => map.Net.Cells[c].Middle.ZMm));
 
-    private List<string> Misfits(double dryPercent, double fewEffective)
+    /// <summary>Tells apart stories that do not meet the readings and courses that are too few to say.</summary>
+    private IEnumerable<string> Fits(PatchFit fit, IReadOnlyList<PatchStory> stories, double fewEffective)
+    {
+        var boards = string.Join(", ", Patch.Readings.Where(r => r.Made.Percent >= Patch.Wettest.Made.Percent - 5).Select(r => r.Point));
+        var off = courses.Sum(c => c.Weight * fit.MeanOff(c.Course));
+        if (off > PoorFit)
+            yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: the stories hardly fit: the courses that count are {off:0.0} times as far from the readings as a course is taken to tell");
+        if (Effective < fewEffective)
+            yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: only {Effective:0.0} of {courses.Count} courses count, so that ranges are drawn from softer weights; that is for want of courses, {(off > PoorFit ? "and beside the poor fit" : "the stories fit")}: more of them tell more");
+        var most = StoryChances.Most(stories);
+        if (Stories.Count > 1 && Stories[0].Chance > most - 0.02)
+            yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: so few courses bear no chance above {100 * most:0} %, however well one story fits");
+    }
+
+    private List<string> Misfits(double dryPercent)
     {
         List<string> told = [];
-        var boards = string.Join(", ", Patch.Readings.Where(r => r.Made.Percent >= Patch.Wettest.Made.Percent - 5).Select(r => r.Point));
-        if (Effective < fewEffective)
-            told.Add(string.Create(CultureInfo.InvariantCulture, $"round {boards}: only {Effective:0.0} courses count; the stories hardly fit, or more courses are needed, and ranges are drawn from softer weights"));
         foreach (var (reading, percent) in AtReadings)
         {
             double tooDry = -PatchWeighing.Off(reading, percent.High, dryPercent), tooWet = PatchWeighing.Off(reading, percent.Low, dryPercent);
@@ -90,17 +116,24 @@ internal sealed class PatchHistory
         return told;
     }
 
+    /// <summary>Ends between which one course more would lie in 90 of 100, by the courses that count: few of them reach out to the outermost.</summary>
     private static Span Ends(IEnumerable<(double Value, double Weight)> weighted)
     {
         var sorted = weighted.OrderBy(w => w.Value).ToList();
         var sum = sorted.Sum(w => w.Weight);
+        var counting = sum * sum / sorted.Sum(w => w.Weight * w.Weight);
+        // the i-th of n stands at i / (n + 1), half of its own weight before it
+        var end = Math.Max(0, 0.05 - (0.45 / counting));
         double At(double share)
         {
             double passed = 0;
             foreach (var (value, weight) in sorted)
-                if ((passed += weight) >= share * sum) return value;
+            {
+                passed += weight;
+                if (passed - (0.5 * weight) >= share * sum) return value;
+            }
             return sorted[^1].Value;
         }
-        return new(At(0.05), At(0.5), At(0.95));
+        return new(At(end), At(0.5), At(1 - end));
     }
 }

@@ -2,11 +2,14 @@ using Wainwright.Methods.Moisture;
 
 namespace Wainwright.Survey.Damp.Drying;
 
-/// <summary>How well a course fits the readings of its patch.</summary>
+/// <summary>What is taken of dry boards and room for a patch, and how far a course is from a reading.</summary>
 internal static class PatchWeighing
 {
-    // a course is taken to tell what is over the dry board within a factor of two (one standard deviation), and nothing within so many points of dry. Own rules
-    private const double CourseFactor = 0.7, NearDryPoints = 2;
+    /// <summary>A course is taken to tell what is over the dry board within a factor of two: one standard deviation of its logarithm, own rule [-].</summary>
+    public const double CourseFactor = 0.7;
+
+    // and nothing within so many points of dry: own rule
+    private const double NearDryPoints = 2;
 
     /// <summary>The dry board of a job [%]: the mean of its dry references, else the driest of its materials.</summary>
     public static double DryPercent(DampMap map)
@@ -40,32 +43,4 @@ internal static class PatchWeighing
         var meter = reading.SigmaPoints / read;
         return Math.Log(Excess(coursePercent) / read) / Math.Sqrt((meter * meter) + (CourseFactor * CourseFactor));
     }
-
-    /// <summary>How far a course is off at each reading of its patch, in standard deviations; 0 where a bound is met.</summary>
-    public static double[] Offs(DampPatch patch, WaterCourse course, double dryPercent) => [.. patch.Readings.Select((r, i) => Off(r, course.AtReadings[i], dryPercent) switch
-    {
-        > 0 when r.Made.Bound == MeterReading.Bound.AtLeast => 0,
-        < 0 when r.Made.Bound == MeterReading.Bound.AtMost => 0,
-        var off => off,
-    })];
-
-    /// <summary>Logarithm of how likely the readings are, were the course true; a bound counts as a bound.</summary>
-    public static double LogLikelihood(DampPatch patch, WaterCourse course, double dryPercent)
-    {
-        double sum = 0;
-        for (var r = 0; r < patch.Readings.Count; r++)
-        {
-            var z = Off(patch.Readings[r], course.AtReadings[r], dryPercent);
-            sum += patch.Readings[r].Made.Bound switch
-            {
-                MeterReading.Bound.AtLeast => LogBelow(z),
-                MeterReading.Bound.AtMost => LogBelow(-z),
-                _ => -0.5 * z * z,
-            };
-        }
-        return sum;
-    }
-
-    // the bell curve's share below, near enough by the logistic curve
-    private static double LogBelow(double z) => z < -20 ? 1.702 * z : -Math.Log(1 + Math.Exp(-1.702 * z));
 }

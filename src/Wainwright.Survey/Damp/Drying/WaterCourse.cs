@@ -58,6 +58,9 @@ internal sealed record WaterCourse(double SinceDays, double Litres, double Litre
 
     private const int Parts = 3, FramesEach = 4, MostGoes = 12;
 
+    // of the hint: how far boards wick [mm], points for each kg/m² of a 12 mm panel, and its ends [points]. Own rules
+    private const double WickedMm = 100, PercentPerKgM2 = 12, LeastHint = 2, MostHint = 80;
+
     // a wetting is known to so little that steps may be coarser than for drying
     private static readonly StepControl Steps = new(0.03, 20);
 
@@ -109,6 +112,16 @@ internal sealed record WaterCourse(double SinceDays, double Litres, double Litre
         days[^1] = 0;
         var place = patch.Cells.Select((c, i) => (c, i)).ToDictionary(p => p.c, p => p.i);
         return new(since, litres, Math.Max(0, run.WaterKg - before), [.. patch.Readings.Select(r => (double)percent[^1][place[r.Cell]])], [.. days], [.. percent]);
+    }
+
+    /// <summary>Roughly how wet a leak makes readings, on the logarithm: water let in over the area that it spreads to, as if none dried. Only to guess from.</summary>
+    /// <param name="awayMm">How far away each reading is [mm].</param>
+    /// <param name="draw">What is drawn.</param>
+    public static double[] Hint(double[] awayMm, WaterDraw draw)
+    {
+        var wide = Math.Pow(Between(draw.Marks[(int)Mark.Spread], SpreadMm), 2) + (WickedMm * WickedMm);
+        var middle = PercentPerKgM2 * Between(draw.Marks[(int)Mark.Litres], LitresLet) / (2e-6 * Math.PI * wide);
+        return [.. awayMm.Select(mm => Math.Log(LeastHint + Math.Min(MostHint, middle * Math.Exp(-0.5 * mm * mm / wide))))];
     }
 
     /// <summary>Lets water in for a time: a board that is full takes no more, what is left over drips past and away.</summary>
