@@ -49,10 +49,10 @@ public enum WaterStory
 /// <param name="Story">Leak or condensation.</param>
 /// <param name="Source">Finding or part it comes from, in words with its id.</param>
 /// <param name="At">Where it comes in [mm]; for condensation the middle of the cold boards.</param>
-/// <param name="Chance">Chance among the stories told for the same boards [0–1].</param>
+/// <param name="Chance">Chance among the stories told for the same boards, no nearer to certain than the courses that count can bear [0–1].</param>
 /// <param name="SinceDays">Days before the newest reading when it began.</param>
 /// <param name="Litres">Water let in until then, what has dried meanwhile included [l].</param>
-/// <param name="LitresHeld">Water over the dry board that is still there [l].</param>
+/// <param name="LitresHeld">Water over the dry board that is still there, its ends let out by how far a course may be off the wet readings [l].</param>
 /// <param name="Sheets">Boards it wets.</param>
 public sealed record DampStory(WaterStory Story, string Source, Fitout.Place At, double Chance, Span SinceDays, Span Litres, Span LitresHeld, IReadOnlyList<DampSheet> Sheets);
 
@@ -61,7 +61,7 @@ public sealed record DampStory(WaterStory Story, string Source, Fitout.Place At,
 /// <param name="Stories">Likeliest first.</param>
 /// <param name="Frames">The wetting, oldest first, the last on day 0.</param>
 /// <param name="Members">Courses computed.</param>
-/// <param name="Effective">How many of them the readings leave: few means the stories do not fit well.</param>
+/// <param name="Effective">How many of them the readings leave, in the patch with the fewest: how well ranges and chances are known, not how well a story fits.</param>
 /// <param name="Told">What was taken for granted, left out or does not fit, one line each.</param>
 public sealed record DampHistory(DampMap Map, IReadOnlyList<DampStory> Stories, IReadOnlyList<DampFrame> Frames, int Members, double Effective, IReadOnlyList<string> Told)
 {

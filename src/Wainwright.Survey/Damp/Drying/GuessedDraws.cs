@@ -6,7 +6,7 @@ namespace Wainwright.Survey.Damp.Drying;
 internal sealed class GuessedDraws
 {
     // draws of each go of the pool, goes, share of them that stays as wide as before any reading; places smeared so far. Own rules
-    private const int Pool = 1500, Goes = 4;
+    private const int Pool = 1200, Goes = 4;
 
     private const double Wide = 0.1, PlaceMm = 100;
 

@@ -21,7 +21,7 @@ public static class Histories
 
     private const int Frames = 16;
 
-    // fewer than this count for little: ranges are then drawn from softer weights, and it is told
+    // fewer than this tell no range: it is then drawn from softer weights, and it is told
     private const double FewEffective = 6;
 
     /// <summary>The history of a map.</summary>

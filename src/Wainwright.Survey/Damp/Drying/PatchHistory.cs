@@ -26,6 +26,9 @@ internal sealed class PatchHistory
     // further off than this in the mean square the stories hardly fit: own rule [standard deviations]
     private const double PoorFit = 1.5;
 
+    // told where the highest chance that can be borne is under this: own rule
+    private const double LittleBorne = 0.97;
+
     private readonly DampMap map;
 
     // all courses of all stories with their weight
@@ -100,8 +103,8 @@ internal sealed class PatchHistory
         if (Effective < fewEffective)
             yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: only {Effective:0.0} of {courses.Count} courses count, so that ranges are drawn from softer weights; that is for want of courses, {(off > PoorFit ? "and beside the poor fit" : "the stories fit")}: more of them tell more");
         var most = StoryChances.Most(stories);
-        if (Stories.Count > 1 && Stories[0].Chance > most - 0.02)
-            yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: so few courses bear no chance above {100 * most:0} %, however well one story fits");
+        if (Stories.Count > 1 && most < LittleBorne)
+            yield return string.Create(CultureInfo.InvariantCulture, $"round {boards}: so few courses of a story count that they bear no chance above {100 * most:0} %, however well one fits");
     }
 
     private List<string> Misfits(double dryPercent)
