@@ -18,6 +18,9 @@ internal sealed class PatchHistory
     // a reading further beyond the ends of the stories than this is told [standard deviations]; a board counts as wetted from so many points on
     private const double FarOff = 1, WettedPoints = 1;
 
+    // ends of ranges lie no further out than this share: own rule
+    private const double LeastEnd = 0.02;
+
     // three values with the mean and the spread of a bell curve of 1
     private static readonly int[] SpreadNodes = [-1, 0, 1];
 
@@ -42,7 +45,7 @@ internal sealed class PatchHistory
         List<DampStory> told = [];
         for (var s = 0; s < stories.Count; s++)
         {
-            var weights = Weights.Tempered(stories[s].Sampled.LogWeights, fewEffective);
+            var weights = Weights.Tempered(Weights.Cut(stories[s].Sampled.LogWeights), fewEffective);
             bare.AddRange(Weights.Tempered(stories[s].Sampled.LogWeights, 0).Select(w => w * chances[s]));
             courses.AddRange(stories[s].Sampled.Courses.Zip(weights, (c, w) => (c, w * chances[s])));
             told.Add(Story(built, stories[s], weights, chances[s], fit));
@@ -119,14 +122,14 @@ internal sealed class PatchHistory
         return told;
     }
 
-    /// <summary>Ends between which one course more would lie in 90 of 100, by the courses that count: few of them reach out to the outermost.</summary>
+    /// <summary>Ends between which one course more would lie in 90 of 100, by the courses that count: few of them reach further out, but not to what hardly counts.</summary>
     private static Span Ends(IEnumerable<(double Value, double Weight)> weighted)
     {
         var sorted = weighted.OrderBy(w => w.Value).ToList();
         var sum = sorted.Sum(w => w.Weight);
         var counting = sum * sum / sorted.Sum(w => w.Weight * w.Weight);
         // the i-th of n stands at i / (n + 1), half of its own weight before it
-        var end = Math.Max(0, 0.05 - (0.45 / counting));
+        var end = Math.Max(LeastEnd, 0.05 - (0.45 / counting));
         double At(double share)
         {
             double passed = 0;

@@ -27,6 +27,14 @@ internal static class Weights
         return Raised(logSoft, logFixed, low);
     }
 
+    /// <summary>Weights of which none is above their mean times the root of their number: one course that the drawing nearly missed does not speak for all.</summary>
+    /// <remarks>Truncated importance sampling (Ionides 2008, J. Comput. Graph. Stat. 17, from memory).</remarks>
+    public static double[] Cut(IReadOnlyList<double> logWeights)
+    {
+        var most = LogSum(logWeights) - (0.5 * Math.Log(logWeights.Count));
+        return [.. logWeights.Select(l => Math.Min(l, most))];
+    }
+
     /// <summary>How many equal weights the weights are worth.</summary>
     public static double Effective(IReadOnlyList<double> weights) => 1 / weights.Sum(w => w * w);
 

@@ -7,10 +7,8 @@ namespace Wainwright.Survey.Tests.Damp.Drying;
 
 public sealed class HistoriesTests(ITestOutputHelper said)
 {
-    // the floors that were watched while the drawing was tuned are others, 0 to 11 and 100 to 123
-    static readonly int From = int.Parse(Environment.GetEnvironmentVariable("TW_FROM") ?? "500"), Twins = From + int.Parse(Environment.GetEnvironmentVariable("TW_N") ?? "12");
-
-    const int Members = 100;
+    // other floors than those that were watched while the drawing was tuned: of 700 to 735 what came out is in docs/damp.md, seen once; these are the first of them
+    const int From = 700, Until = 712, Members = 100;
 
     static DampHistory Of(DampMap map, int members = Members) => Histories.Of(map, members, cancellation: TestContext.Current.CancellationToken);
 
@@ -19,7 +17,7 @@ public sealed class HistoriesTests(ITestOutputHelper said)
     {
         int since = 0, litres = 0, held = 0, leak = 0, told = 0, hiddenIn = 0, hidden = 0;
         double effective = 0;
-        for (var seed = From; seed < Twins; seed++)
+        for (var seed = From; seed < Until; seed++)
         {
             var twin = new TwinFloor(seed);
             int[] hide = [6, 12];
@@ -43,7 +41,9 @@ public sealed class HistoriesTests(ITestOutputHelper said)
         }
         said.WriteLine(string.Create(CultureInfo.InvariantCulture, $"of {told}: since {since}, litres {litres}, held {held}, leak the likelier {leak}; hidden readings {hiddenIn} of {hidden}; effective {effective / told:0.0}"));
         Assert.True(told >= 8);
-        Assert.True(since >= 0.6 * told && litres >= 0.7 * told && held >= 0.7 * told && leak >= 0.7 * told && hiddenIn >= 0.7 * hidden);
+        // wanted: nine of ten. All 31 had since when 31, litres 30, held 29, leak 31, hidden 51 of 62, 17.6 of 100 courses counting; so few as twelve may have one or two less by chance
+        Assert.True(since >= 0.8 * told && litres >= 0.8 * told && held >= 0.8 * told && leak >= 0.8 * told && hiddenIn >= 0.7 * hidden);
+        Assert.True(effective / told >= 0.1 * Members);
     }
 
     [Fact]
