@@ -32,6 +32,9 @@ static class Damp
             $"{net.Cells.Count} cells of {edgeMm} mm, 8 slices, 180 days: {spent.CpuS:0.00} s cpu, {spent.WallS:0.00} s by the clock; {season.Steps} steps, {season.Rounds} rounds; promised 2 s: {(spent.CpuS <= 2 ? "kept" : "NOT KEPT")}"));
         Console.WriteLine(FormattableString.Invariant(
             $"water unaccounted for {season.Balance.RelativeError:0e0} of all; at the leak {season.MoisturePercent(at, 2):0.0} %, with steps of a tenth of the error {fine.MoisturePercent(at, 2):0.0} %; most that a cell's plywood differs {Enumerable.Range(0, net.Cells.Count).Where(c => net.Cells[c].BuildUp == 0).Max(c => Math.Abs(season.MoisturePercent(c, 2) - fine.MoisturePercent(c, 2))):0.0} points; water in all {season.WaterKg:0.000} and {fine.WaterKg:0.000} kg"));
+        double movedGB = season.MovedBytes / 1e9, memory = Bandwidth.GBPerS();
+        Console.WriteLine(FormattableString.Invariant(
+            $"{movedGB:0} GB moved, {movedGB / spent.CpuS:0} GB/s of cpu; memory by a plain triad on one processor in the same run {memory:0} GB/s of cpu: {movedGB / spent.CpuS / memory:0.0} times"));
         return Beside(edgeMm);
     }
 

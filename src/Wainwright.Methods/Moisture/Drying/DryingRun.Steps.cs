@@ -97,6 +97,8 @@ public sealed partial class DryingRun
             leakedKg += kg;
             foreach (var node in nodes) _source[node] += kg * _volume[node] / volume;
         }
+        _system.Choose(null);
+        _system.Moves(13);
         var solved = VapourStep(seconds, out var givenOffKg) && (leakedKg > 0 || AnyFree() ? LiquidStep(seconds, leakedKg > 0) : true);
         var error = solved ? ErrorOfStep(stepDays) : double.PositiveInfinity;
         if (!solved || (_control.FixedDays is null && error > 2 * _control.Tolerance))

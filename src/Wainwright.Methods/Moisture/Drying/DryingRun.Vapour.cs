@@ -16,8 +16,10 @@ public sealed partial class DryingRun
     {
         _system.Choose(null);
         AssembleVapour(seconds);
+        _system.Moves(9, 1);
         for (var pass = 0; pass < MostPasses; pass++)
         {
+            _system.Moves(19);
             _system.Flow(_potential, _flow);
             SetOut();
             if (!_system.Solve(_potential, _residual, SolverTolerance * 1000)) break;

@@ -98,6 +98,9 @@ public sealed partial class DryingRun
     /// <summary>Rounds of the linear solver so far.</summary>
     public int Rounds => _system.Rounds;
 
+    /// <summary>Bytes read and written so far: each row of numbers once for each time it is gone through. Over the time taken, to hold against the machine's memory.</summary>
+    public long MovedBytes => _system.MovedBytes;
+
     /// <summary>Water in all sheets [kg].</summary>
     public double WaterKg
     {

@@ -14,6 +14,7 @@ sealed partial class LineSystem
     /// <summary>Pivots of every column: the diagonal with what leaves along the sheet, less what the node above takes.</summary>
     void Factor()
     {
+        Moves(8);
         ref double storage = ref MemoryMarshal.GetArrayDataReference(Storage), outward = ref MemoryMarshal.GetArrayDataReference(Outward), diagonal = ref MemoryMarshal.GetArrayDataReference(_diagonal);
         ref double sums = ref MemoryMarshal.GetArrayDataReference(_fixed), downs = ref MemoryMarshal.GetArrayDataReference(Down);
         ref double pivots = ref MemoryMarshal.GetArrayDataReference(_pivot), lowers = ref MemoryMarshal.GetArrayDataReference(_lower);
@@ -50,6 +51,7 @@ sealed partial class LineSystem
     /// <summary>_z = columns solved for r, and the product of both.</summary>
     double Precondition(double[] r)
     {
+        Moves(4);
         ref double rs = ref MemoryMarshal.GetArrayDataReference(r), zs = ref MemoryMarshal.GetArrayDataReference(_z);
         ref double pivots = ref MemoryMarshal.GetArrayDataReference(_pivot), lowers = ref MemoryMarshal.GetArrayDataReference(_lower);
         ref double column = ref MemoryMarshal.GetArrayDataReference(_column), right = ref MemoryMarshal.GetArrayDataReference(_right);

@@ -41,6 +41,12 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
 
     public int Rounds { get; private set; }
 
+    /// <summary>Bytes read and written so far: each array once for each time it is gone through.</summary>
+    public long MovedBytes { get; private set; }
+
+    /// <summary>Counts arrays gone through over the cells and the links that take part.</summary>
+    public void Moves(int ofNodes, int ofLinks = 0) => MovedBytes += 8L * slices * (((long)ofNodes * _cellCount) + ((long)ofLinks * _linkCount));
+
     /// <summary>Cells that take part.</summary>
     public ReadOnlySpan<int> Cells => _cells.AsSpan(0, _cellCount);
 
@@ -95,6 +101,7 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
     /// <summary>To be called when conductances have been set and before solving.</summary>
     public void Assembled()
     {
+        Moves(3, 1);
         ref int place = ref MemoryMarshal.GetArrayDataReference(_byPlace);
         var height = (nuint)slices;
         ref double sums = ref MemoryMarshal.GetArrayDataReference(_fixed), gs = ref MemoryMarshal.GetArrayDataReference(Along);
@@ -119,6 +126,7 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
     /// <param name="y">What flows out.</param>
     public void Flow(double[] x, double[] y)
     {
+        Moves(3, 1);
         ref int place = ref MemoryMarshal.GetArrayDataReference(_byPlace), node = ref MemoryMarshal.GetArrayDataReference(_toNode);
         var height = (nuint)slices;
         ref double xs = ref MemoryMarshal.GetArrayDataReference(x), ys = ref MemoryMarshal.GetArrayDataReference(y);
@@ -177,6 +185,7 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
     /// <summary>_p = _z + β _p.</summary>
     void Turn(double beta)
     {
+        Moves(3);
         ref double zs = ref MemoryMarshal.GetArrayDataReference(_z), ps = ref MemoryMarshal.GetArrayDataReference(_p);
         var part = Vector256.Create(beta);
         foreach (var cell in Cells)
@@ -187,6 +196,7 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
     /// <summary>_ap = (M + G) _p, and the product of both.</summary>
     double Multiply()
     {
+        Moves(4, 1);
         ref int place = ref MemoryMarshal.GetArrayDataReference(_byPlace), node = ref MemoryMarshal.GetArrayDataReference(_toNode);
         var height = (nuint)slices;
         ref double ps = ref MemoryMarshal.GetArrayDataReference(_p), aps = ref MemoryMarshal.GetArrayDataReference(_ap), diagonals = ref MemoryMarshal.GetArrayDataReference(_diagonal);
@@ -214,6 +224,7 @@ sealed partial class LineSystem(int cells, int slices, int[] linkA, int[] linkB)
     /// <returns>Whether every residual over its storage is within the tolerance.</returns>
     bool Forward(double[] x, double[] residual, double alpha, double tolerance)
     {
+        Moves(7);
         ref double xs = ref MemoryMarshal.GetArrayDataReference(x), rs = ref MemoryMarshal.GetArrayDataReference(residual);
         ref double ps = ref MemoryMarshal.GetArrayDataReference(_p), aps = ref MemoryMarshal.GetArrayDataReference(_ap), ms = ref MemoryMarshal.GetArrayDataReference(Storage);
         Vector256<double> step = Vector256.Create(alpha), limit = Vector256.Create(tolerance), within = Vector256<double>.AllBitsSet;
