@@ -74,7 +74,9 @@ public static class Mending
             taken.Remove(spot);
             thinned = true;
         }
-        var (mended, after) = Put(job, part, taken, cases);
+        var mended = Put(job, part, taken, cases).Mended;
+        // judged without what the cautions say does not count
+        var after = Put(counted, part, taken, cases).After;
         return mend with
         {
             Steps = [.. taken.GroupBy(s => s.Kind.Words).Select(g => new MendStep($"{g.Count()} × {g.Key}", g.Count(), [.. g.Select(s => s.At)], g.Sum(s => s.Kind.Minutes), g.Sum(s => s.Kind.Material)))],
