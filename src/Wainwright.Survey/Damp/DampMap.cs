@@ -83,6 +83,9 @@ public sealed class DampMap
     /// <summary>Day of the newest reading in it; null without any.</summary>
     public DateTimeOffset? Newest => Readings.Count == 0 ? null : Readings.Max(r => r.Reading.TakenAt);
 
+    /// <summary>Parts that were out at the stage of the newest reading.</summary>
+    public IReadOnlyList<PartId> OutOnTheDay => Readings.MaxBy(r => r.Reading.TakenAt)?.Reading.Stage is { } stage ? Job.Stages.FirstOrDefault(s => s.Id == stage)?.PartsOut ?? [] : [];
+
     /// <summary>Dry board of each material as the readings leave it [%].</summary>
     public IReadOnlyList<(string Material, double Percent)> DryBoards => [.. Net.Materials.Select((m, g) => (m, Field.DryPercent(g)))];
 

@@ -74,6 +74,8 @@ internal sealed class DampReadings
             used.Add(new(point.Id, reading, at.Cell, at.OffMm, Made(reading, panel, checks.OffPoints(reading)), references.Contains(point.Id)));
         }
         foreach (var reading in moist.Where(r => r.Point is null && !MeterChecks.IsCheck(r))) told.Add($"{reading.Id} left out: it names no numbered point");
+        told.AddRange(job.Parts.Where(p => !p.Outside && p.Solids.Count > 0 && p.System is PartSystem.Floor or PartSystem.Lining && p.Made.Count == 0 && BoardMaterial.Of(p, job.Points) is null)
+            .Select(p => $"{p.Id} {p.Name} is not on the map: nobody wrote what it is made of"));
         if (used.Count > 0)
         {
             told.AddRange(checks.Told([.. used.Select(u => u.Reading)]));
@@ -89,5 +91,10 @@ internal sealed class DampReadings
         MeterReading.Of(new(Math.Clamp(reading.Value.Value, 0, 100), reading.AirC, panel, IsAtLeast: reading.AtLeast, CorrectsItself: IsCorrected(reading), MeterOffPoints: meterOffPoints));
 
     /// <summary>Whether its notes say that the meter was told the temperature.</summary>
-    public static bool IsCorrected(Reading reading) => $"{reading.Instrument} {reading.Conditions} {reading.Note}".Contains("corrected", StringComparison.OrdinalIgnoreCase);
+    public static bool IsCorrected(Reading reading)
+    {
+        var said = $"{reading.Instrument} {reading.Conditions} {reading.Note}";
+        bool Says(string word) => said.Contains(word, StringComparison.OrdinalIgnoreCase);
+        return Says("corrected") && !Says("uncorrected") && !Says("not corrected");
+    }
 }

@@ -16,13 +16,19 @@ internal sealed record DryBoard(double WoodPercent, double PanelPercent, double 
 
     public const string WithoutAir = "no air reading: 12 % taken, common practice, no source";
 
+    // air read the day after still speaks for the day
+    private const double SameDays = 1;
+
     public static DryBoard Of(Job job, IReadOnlyList<DampReading> used)
     {
         var air = used.Where(u => u.Reading is { AirC: not null, AirRhPercent: not null }).Select(u => (C: u.Reading.AirC!.Value, Rh: u.Reading.AirRhPercent!.Value)).ToList();
         if (air.Count == 0)
         {
-            var rh = job.Standing().Where(r => r.Quantity == Quantity.RelativeHumidity && r.Part is null).MaxBy(r => r.TakenAt);
-            var warm = job.Standing().Where(r => r.Quantity == Quantity.Temperature && r.Part is null && r.Joint is null).MaxBy(r => r.TakenAt);
+            // no air of a later day: what is foretold of a day knows only what was known on it
+            DateTimeOffset? until = used.Count == 0 ? null : used.Max(u => u.Reading.TakenAt).AddDays(SameDays);
+            var standing = job.Standing().Where(r => until is null || r.TakenAt <= until).ToList();
+            var rh = standing.Where(r => r.Quantity == Quantity.RelativeHumidity && r.Part is null).MaxBy(r => r.TakenAt);
+            var warm = standing.Where(r => r.Quantity == Quantity.Temperature && r.Part is null && r.Joint is null).MaxBy(r => r.TakenAt);
             if (rh is not null && warm is not null) air.Add((warm.Value.Value, rh.Value.Value));
         }
         if (air.Count == 0) return new(UsualPercent, UsualPercent, WithoutAirPoints, WithoutAir);

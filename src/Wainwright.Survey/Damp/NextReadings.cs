@@ -54,7 +54,7 @@ public static class NextReadings
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(count, 20);
         if (count == 0) return [];
-        IReadOnlyList<PartId> outNow = alreadyOut ?? OutOnTheDay(map);
+        IReadOnlyList<PartId> outNow = alreadyOut ?? map.OutOnTheDay;
         var standing = new Standing(map.Job, outNow);
         var known = new Dictionary<int, (IReadOnlyList<PartId> ComesOut, double? Minutes)>();
         var candidates = Candidates(map, thresholdPercent).Select(c => (Cell: c, Covers: standing.InFrontOf(map.Net, c))).ToList();
@@ -110,6 +110,4 @@ public static class NextReadings
     }
 
     /// <summary>Parts out at the stage of the newest reading.</summary>
-    private static IReadOnlyList<PartId> OutOnTheDay(DampMap map) =>
-        map.Readings.MaxBy(r => r.Reading.TakenAt)?.Reading.Stage is { } stage ? map.Job.Stages.FirstOrDefault(s => s.Id == stage)?.PartsOut ?? [] : [];
 }

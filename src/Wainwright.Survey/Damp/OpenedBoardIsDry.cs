@@ -17,7 +17,7 @@ public static class OpenedBoardIsDry
         var rule = new CoverUpGate.Rule();
         foreach (var part in job.Parts)
         {
-            var points = job.Points.Where(p => p.Part == part.Id && visits.Of(p.Id).Count > 0).ToList();
+            var points = job.Points.Where(p => p.Part == part.Id).ToList();
             if (points.Exists(p => visits.Of(p.Id).Any(v => v.AtLeast || v.Made.Percent > rule.TargetPercent))) yield return Judged(part, points, visits, rule);
         }
     }
@@ -32,8 +32,8 @@ public static class OpenedBoardIsDry
         List<(ReadingPoint Point, CoverUpGate.Result Gate)> gates = [.. points.Select(p => (p, visits.Gate(p, rule)))];
         foreach (var (point, gate) in gates)
         {
-            var last = visits.Of(point.Id)[^1];
-            draft.Use($"moisture at {point.Id}, {point.Where}", string.Create(CultureInfo.InvariantCulture, $"{(last.AtLeast ? "at least " : "")}{last.Made.Percent:0.0} %"), $"readings[{last.Reading.Id}]", Known.Measured);
+            if (visits.Of(point.Id) is [.., var last])
+                draft.Use($"moisture at {point.Id}, {point.Where}", string.Create(CultureInfo.InvariantCulture, $"{(last.AtLeast ? "at least " : "")}{last.Made.Percent:0.0} %"), $"readings[{last.Reading.Id}]", Known.Measured);
             foreach (var gap in gate.Missing) draft.Miss($"{point.Id}: {gap}");
         }
         bool Any(CoverUpGate.Verdict verdict) => gates.Exists(g => g.Gate.Verdict == verdict);

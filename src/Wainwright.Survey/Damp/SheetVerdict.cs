@@ -39,7 +39,7 @@ internal static class SheetVerdict
         if (wettest > 0.5) return (DampAdvice.CannotTell, $"{Range(lowest)}, by its neighbours alone: measure at {At(net, cells.MaxBy(c => field.ProbabilityOver(c, lowest.ThresholdPercent)))}");
         if (lowest.AreaM2.High > HandM2 && lowest.AreaM2.High > 0.1 * cells.Sum(c => net.Cells[c].AreaMm2 * 1e-6))
             return (DampAdvice.CannotTell, $"{Range(lowest)}: measure at {At(net, cells.MaxBy(c => field.ProbabilityOver(c, lowest.ThresholdPercent)))}");
-        return (DampAdvice.Keep, $"{Range(lowest)}");
+        return (DampAdvice.Keep, $"{Range(lowest)}{where}");
     }
 
     private static string Range(AreaOver over) => over.AreaM2.High < HandM2

@@ -55,7 +55,7 @@ internal sealed class BoardCutting(DampMap map, CutStakes stakes, WaterHeld wate
         var readWet = said.Advice is DampAdvice.Dry or DampAdvice.CutOrProbe;
         return stayDried || readWet
             ? Whole(BoardFate.Dry, dried, string.Create(CultureInfo.InvariantCulture, $"open and dry it: about {dried:0} min of work at stake, {kept:0} if it were closed up as it is{(dried > kept ? ", but what was read wet is dried" : "")}; no cut pays{unread}"))
-            : Whole(BoardFate.Keep, kept, string.Create(CultureInfo.InvariantCulture, $"keep it: about {kept:0} min of work at stake, {dried:0} if it were opened and dried"));
+            : Whole(BoardFate.Keep, kept, string.Create(CultureInfo.InvariantCulture, $"keep it: about {kept:0} min of work at stake, {dried:0} if it were opened and dried{unread}"));
     }
 
     /// <summary>Where to measure, when much is in doubt that no reading is near.</summary>
@@ -82,9 +82,14 @@ internal sealed class BoardCutting(DampMap map, CutStakes stakes, WaterHeld wate
             string.Create(CultureInfo.InvariantCulture, $"about {least:0} min of work at stake, {kept:0} if all were kept"),
             string.Create(CultureInfo.InvariantCulture, $"before the saw read or prick at x {at.XMm:0}, y {at.YMm:0}, z {at.ZMm:0}, where it is most in doubt, and along the line{unread}"),
         ];
-        if (map.Job.Lines.Where(l => lines.Contains(l.Id) && l.Medium is Medium.Mains or Medium.Gas or Medium.Dc or Medium.Fuel).Select(l => l.Id).ToList() is { Count: > 0 } live)
+        if (map.Job.Lines.Where(l => lines.Contains(l.Id) && IsDangerous(l)).Select(l => l.Id).ToList() is { Count: > 0 } live)
             because.Add($"{string.Join(", ", live)} within reach of the saw: isolate, prove dead or empty, set the depth");
+        // a line with fewer than two points on its way may run anywhere
+        if (map.Job.Lines.Where(l => l.Route.Count < 2 && IsDangerous(l)).Select(l => l.Id).ToList() is { Count: > 0 } untraced)
+            because.Add($"cannot tell where {string.Join(", ", untraced)} {(untraced.Count == 1 ? "runs" : "run")}: trace before the saw, until then isolate, prove dead or empty");
         if (behind.Unplaced(board) is { Count: > 0 } unplaced) because.Add($"cannot tell whether {string.Join(", ", unplaced)} {(unplaced.Count == 1 ? "lies" : "lie")} in it: find the fixings");
         return new(said.Sheet, BoardFate.Replace, [.. cuts.Select(c => c.Piece)], litres, water.Litres(said.Sheet, shares), behind.Fixings(board, cuts), behind.Insulation(cuts), lines, least, kept, string.Join("; ", because));
     }
+
+    private static bool IsDangerous(Line line) => line.Medium is Medium.Mains or Medium.Gas or Medium.Dc or Medium.Fuel;
 }

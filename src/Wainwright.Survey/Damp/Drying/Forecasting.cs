@@ -54,7 +54,7 @@ public static class Forecasting
         if (!(targetPercent is >= 8 and <= 30)) throw new ArgumentOutOfRangeException(nameof(targetPercent), targetPercent, "8 to 30 %");
         var net = map.Net;
         var panelFactor = PatchWeighing.PanelFactor(map);
-        var built = new AsBuilt(map.Job, net, OutOnTheDay(map), panelFactor);
+        var built = new AsBuilt(map.Job, net, map.OutOnTheDay, panelFactor);
         double[] when = [.. Enumerable.Range(0, Frames + 1).Select(i => days * i * i / (Frames * Frames))];
         var cells = Enumerable.Range(0, net.Cells.Count).ToArray();
         double[][] starts = [.. new[] { LowStart, 0.5, HighStart }.Select(share => cells.Select(c => map.Field.QuantilePercent(c, share)).ToArray())];
@@ -135,8 +135,6 @@ public static class Forecasting
     }
 
     /// <summary>Parts out at the stage of the newest reading.</summary>
-    internal static IReadOnlyList<PartId> OutOnTheDay(DampMap map) =>
-        map.Readings.MaxBy(r => r.Reading.TakenAt)?.Reading.Stage is { } stage ? map.Job.Stages.FirstOrDefault(s => s.Id == stage)?.PartsOut ?? [] : [];
 
     private static List<string> Assumed(DryingCare care, DryingAir air, double panelFactor) =>
     [

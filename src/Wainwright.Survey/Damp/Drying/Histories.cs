@@ -36,7 +36,7 @@ public static class Histories
         ArgumentOutOfRangeException.ThrowIfLessThan(members, LeastMembers);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(members, MostMembers);
         var panelFactor = PatchWeighing.PanelFactor(map);
-        var built = new AsBuilt(map.Job, map.Net, Forecasting.OutOnTheDay(map), panelFactor);
+        var built = new AsBuilt(map.Job, map.Net, map.OutOnTheDay, panelFactor);
         var dry = PatchWeighing.DryPercent(map);
         var patches = DampPatch.Of(map, dry, built);
         var done = 0;
@@ -84,7 +84,7 @@ public static class Histories
     {
         if (histories.Count == 0)
             return new(map, [], [], members, 0, [string.Create(CultureInfo.InvariantCulture, $"no reading is {DampPatch.WetPoints:0} points over the dry board of {dry:0.#} %: nothing to explain")]);
-        var since = histories.Max(h => h.Stories.Where(s => s.Chance > 0.05).Max(s => s.SinceDays.High));
+        var since = histories.Max(h => h.Stories.Where((s, i) => i == 0 || s.Chance > 0.05).Max(s => s.SinceDays.High));
         double[] days = [.. Enumerable.Range(0, Frames).Select(i => -since * Math.Pow(1 - (i / (double)Frames), 1.5))];
         var frames = days.Select(d => Frame(map, dry, histories, d)).ToList();
         var today = Frame(map, dry, histories, 0);

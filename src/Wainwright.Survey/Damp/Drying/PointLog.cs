@@ -67,7 +67,7 @@ internal sealed class PointLog(Job job, PointVisits visits, ReadingPoint point, 
         if (reference.Count > 0) return (reference.Average(v => v.Made.Percent), ReferencePoints);
         var latest = own.Where(v => Day(v) <= day + 0.5).Last();
         var dry = DryBoard.Of(job, [new(point.Id, latest.Reading, 0, 0, latest.Made, false)]);
-        return (BoardMaterial.IsPanel(point.Material?.ToLowerInvariant() ?? "") ? dry.PanelPercent : dry.WoodPercent, dry.SigmaPoints);
+        return (visits.IsPanel(point) ? dry.PanelPercent : dry.WoodPercent, dry.SigmaPoints);
     }
 
     /// <summary>When it met its target and stayed there; null while it has not.</summary>

@@ -15,6 +15,8 @@ internal sealed class PointVisits
 {
     private readonly Job job;
 
+    private readonly Dictionary<PartId, string?> boards;
+
     private readonly Dictionary<PointId, List<PointVisit>> byPoint;
 
     /// <param name="job">The job.</param>
@@ -23,12 +25,12 @@ internal sealed class PointVisits
     {
         this.job = job;
         var checks = new MeterChecks(job);
-        var boards = job.Parts.ToDictionary(p => p.Id, p => BoardMaterial.Of(p, job.Points));
+        boards = job.Parts.ToDictionary(p => p.Id, p => BoardMaterial.Of(p, job.Points));
         var moist = job.Standing().Where(r => r.Quantity == Quantity.Moisture && r.Point is not null && (on is not { } day || Day(r) <= day)).ToLookup(r => r.Point!.Value);
         byPoint = job.Points.ToDictionary(p => p.Id, p => moist[p.Id]
             // of one day the last counts
             .GroupBy(Day).Select(g => g.MaxBy(r => r.TakenAt)!).OrderBy(r => r.TakenAt)
-            .Select(r => new PointVisit(r, DampReadings.Made(r, IsPanel(p, boards), checks.OffPoints(r)))).ToList());
+            .Select(r => new PointVisit(r, DampReadings.Made(r, IsPanel(p), checks.OffPoints(r)))).ToList());
     }
 
     public IReadOnlyList<PointVisit> Of(PointId point) => byPoint[point];
@@ -56,18 +58,21 @@ internal sealed class PointVisits
     {
         var said = $"{reading.Conditions} {reading.What} {reading.Note}".ToLowerInvariant();
         bool Says(params IEnumerable<string> words) => words.Any(w => said.Contains(w, StringComparison.Ordinal));
-        return Says("heat off", "heater off", "heating off", "no heat", "unheated") ? true : Says("heat on", "heater on", "heating on", "heated") ? false : null;
+        return Says("heat not off", "heater not off", "heating not off", "heat on", "heater on", "heating on") ? false
+            : Says("heat off", "heater off", "heating off", "no heat", "unheated") ? true : Says("heated") ? false : null;
     }
 
     /// <summary>What the notes say of the core; null when they say nothing.</summary>
     internal static bool? CoreReached(ReadingPoint point, Reading reading)
     {
         var said = $"{point.Mode} {reading.Conditions} {reading.What} {reading.Note} {reading.Instrument}".ToLowerInvariant();
-        return said.Contains("surface only", StringComparison.Ordinal) ? false : said.Contains("long pins", StringComparison.Ordinal) || said.Contains("to the core", StringComparison.Ordinal) ? true : null;
+        bool Says(params IEnumerable<string> words) => words.Any(w => said.Contains(w, StringComparison.Ordinal));
+        return Says("surface only", "not to the core", "no long pins", "without long pins") ? false : Says("long pins", "to the core") ? true : null;
     }
 
     private static DateOnly Day(Reading reading) => DateOnly.FromDateTime(reading.TakenAt.DateTime);
 
-    private static bool IsPanel(ReadingPoint point, Dictionary<PartId, string?> boards) =>
+    /// <summary>Whether a point is on board and not on solid wood: by the part it is on, else by its own words.</summary>
+    public bool IsPanel(ReadingPoint point) =>
         BoardMaterial.IsPanel((point.Part is { } part ? boards.GetValueOrDefault(part) : null) ?? point.Material?.ToLowerInvariant() ?? "");
 }
