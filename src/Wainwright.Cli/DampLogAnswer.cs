@@ -50,7 +50,7 @@ internal sealed class DampLogAnswer(DryingLog log)
     private static string Worked(PointDrying point)
     {
         static string End(double day) => double.IsFinite(day) ? day.ToString("0", CultureInfo.InvariantCulture) : "no end seen";
-        return point is { Pace: not DryingPace.Dry, ByPhysics: { } days } ? $"; worked out as built: day {End(days.Low)} to {End(days.High)}, likely {End(days.Likely)}" : "";
+        return point is { Pace: not DryingPace.Dry, ByPhysics: { } days } ? $"; worked out through its layers: day {End(days.Low)} to {End(days.High)}, likely {End(days.Likely)}" : "";
     }
 
     private static string Word(Ink ink, DryingPace pace) => pace switch

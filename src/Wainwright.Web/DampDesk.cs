@@ -47,7 +47,13 @@ public sealed class DampDesk
     public LongWork<DryingOutlook> Drying(double days, bool overCourse) => Once($"drying {days} {overCourse}", async (progress, stop) =>
     {
         var map = await Mapped(stop);
-        var history = overCourse ? await History(Histories.UsualMembers).Found.WaitAsync(stop) : null;
+        DampHistory? history = null;
+        if (overCourse)
+        {
+            // one that was stopped would stop this too, however often it is asked again
+            if (History(Histories.UsualMembers) is { Found.IsCanceled: true } ended) Forget(ended);
+            history = await History(Histories.UsualMembers).Found.WaitAsync(stop);
+        }
         return DryingOutlook.Of(history?.Combined ?? map, days, Enum.GetValues<DryingCare>(), history, progress, stop);
     });
 

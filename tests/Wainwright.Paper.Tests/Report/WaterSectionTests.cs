@@ -17,7 +17,7 @@ public sealed class WaterSectionTests
     {
         var text = await Text(WetJob.Job);
         Assert.Contains("Where the water went", text, StringComparison.Ordinal);
-        Assert.Contains("On 2 March 2026 we read 5 places with a meter; 2 of them were over 16 %", text, StringComparison.Ordinal);
+        Assert.Contains("Up to 2 March 2026 we read 5 places with a meter; 2 of them were over 16 %", text, StringComparison.Ordinal);
         Assert.Contains(DampMap.Caution, text, StringComparison.Ordinal);
         Assert.Contains("What we do not know", text, StringComparison.Ordinal);
         Assert.Contains("subfloor (F)", text, StringComparison.Ordinal);
